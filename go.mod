@@ -1,0 +1,3 @@
+module roomwright
+
+go 1.26
