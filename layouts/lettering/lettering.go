@@ -1,0 +1,140 @@
+package lettering
+
+import (
+	_ "embed"
+	"regexp"
+	"strings"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+
+	"roomwright/layouts/paper"
+)
+
+//go:embed regular.ttf
+var regularTTF []byte
+
+//go:embed bold.ttf
+var boldTTF []byte
+
+// Family is the name under which the fonts are embedded.
+const Family = "Roomwright Drawing"
+
+// CapShare is the height of a capital as a share of the em, times 1000.
+const CapShare = 729
+
+// Font returns the TrueType file of a weight.
+func Font(bold bool) []byte {
+	if bold {
+		return boldTTF
+	}
+	return regularTTF
+}
+
+// Run is a stretch of text of one size.
+type Run struct {
+	Text  string
+	At    paper.Length // from the start of the whole text
+	Cap   paper.Length // cap height of this run
+	Raise paper.Length // above the baseline
+}
+
+// fraction finds the fractions that are set small.
+var fraction = regexp.MustCompile(`(\d+ )?\b(\d+)/(\d+)\b`)
+
+// faces are the two parsed fonts; they are read only.
+type face struct {
+	font *sfnt.Font
+	upem fixed.Int26_6
+}
+
+// Set breaks s into runs: a fraction gets a raised small numerator and a small
+// denominator, and the space before it is half a space.
+func Set(s string, cap paper.Length, bold bool) []Run {
+	var runs []Run
+	at := paper.Length(0)
+	put := func(text string, size paper.Length, raise, pull paper.Length) {
+		if text == "" {
+			return
+		}
+		at -= pull
+		runs = append(runs, Run{Text: text, At: at, Cap: size, Raise: raise})
+		at += advance(text, size, bold) - pull
+	}
+	em := cap * 1000 / CapShare
+	last := 0
+	for _, m := range fraction.FindAllStringSubmatchIndex(s, -1) {
+		head := s[last:m[0]]
+		if m[2] >= 0 {
+			put(head+s[m[2]:m[3]-1], cap, 0, 0)
+			put(" ", cap/2, 0, 0)
+		} else {
+			put(head, cap, 0, 0)
+		}
+		put(s[m[4]:m[5]], cap*76/100, cap*27/100, 0)
+		put("/", cap*9/10, 0, em*6/100)
+		put(s[m[6]:m[7]], cap*76/100, 0, 0)
+		last = m[7]
+	}
+	put(s[last:], cap, 0, 0)
+	return runs
+}
+
+// Width returns the printed width of s.
+func Width(s string, cap paper.Length, bold bool) paper.Length {
+	runs := Set(s, cap, bold)
+	if len(runs) == 0 {
+		return 0
+	}
+	last := runs[len(runs)-1]
+	return last.At + advance(last.Text, last.Cap, bold)
+}
+
+// Wrap breaks s into lines no wider than width; a single word that is wider
+// stays whole.
+func Wrap(s string, cap paper.Length, bold bool, width paper.Length) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(s) {
+		next := word
+		if line != "" {
+			next = line + " " + word
+		}
+		if line != "" && Width(next, cap, bold) > width {
+			lines = append(lines, line)
+			next = word
+		}
+		line = next
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// Has reports whether the fonts have a glyph for r.
+func Has(r rune) bool {
+	var b sfnt.Buffer
+	i, err := parsed(false).font.GlyphIndex(&b, r)
+	return err == nil && i != 0
+}
+
+// advance returns the width of plain text at one size.
+func advance(s string, cap paper.Length, bold bool) paper.Length {
+	f := parsed(bold)
+	var b sfnt.Buffer
+	units := int64(0)
+	for _, r := range s {
+		i, err := f.font.GlyphIndex(&b, r)
+		if err != nil {
+			i = 0
+		}
+		a, err := f.font.GlyphAdvance(&b, i, f.upem, font.HintingNone)
+		if err == nil {
+			units += int64(a)
+		}
+	}
+	// units are sixty-fourths of a font unit; the em is cap/0.729.
+	return paper.Length(units * int64(cap) / 64 * 1000 / CapShare / int64(f.upem/64))
+}
