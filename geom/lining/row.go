@@ -6,10 +6,12 @@ import (
 	"roomwright/geom/piece"
 )
 
-// Backing is an upright of a wall that a screw can go into.
+// Backing is a member of a wall that a screw can go into.
 type Backing struct {
 	X      geom.Span
-	StudNo int // number of the stud from the left, 0 for a strip or a new member
+	Y      geom.Span // heights at which it is there; the zero Span is every height
+	Level  bool      // a plate, a sill or a header: it bears no upright edge by itself
+	StudNo int       // number of the stud from the left, 0 for a strip or a new member
 }
 
 // Wall is what a wall offers to boards.
@@ -20,9 +22,9 @@ type Wall struct {
 	Solid    bool        // masonry: fixed anywhere with anchors
 	Backing  []Backing   // left to right
 	Keep     []geom.Rect // doors, openings, boxes: where no board may go
-	Names    []string    // what each of Keep is, for messages
+	Names    []string    // what each of Keep is: "door entry", "opening NAME", "window NAME", else a box
 	Services []geom.Rect // cables and pipes that a screw could hit
-	Ceiling  geom.Length // finished ceiling or structure, the highest a board can reach
+	Ceiling  geom.Length // finished ceiling or structure, the highest a board can reach; zero when not known
 }
 
 // Row is one row of boards on a wall.
@@ -31,11 +33,11 @@ type Row struct {
 	Index  int // in room.Boards
 	Wall   int
 	Box    geom.Rect // of the whole row
-	Sheets []Sheet
-	Seams  []Seam   // both outer edges included
-	Fixing []FixRow // upright lines of screws, left to right
+	Sheets []Sheet   // left to right; none when the row could not be placed
+	Seams  []Seam    // both outer edges included
+	Fixing []FixRow  // upright lines of screws, left to right
 	Gap    geom.Length
-	Bearer string // "studs" or "masonry"
+	Bearer string // "studs", "masonry", or "unknown"
 	At     finding.Place
 }
 
@@ -57,6 +59,9 @@ type Seam struct {
 
 // FixRow is one upright line of fixings.
 type FixRow struct {
-	X    geom.Length
-	Edge bool // along a sheet edge, else in the field
+	X     geom.Length
+	Edge  bool        // along a sheet edge, else in the field
+	Sheet int         // index in Sheets
+	Count int         // fixings in it
+	Pitch geom.Length // greatest distance between two of them
 }

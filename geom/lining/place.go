@@ -1,0 +1,156 @@
+package lining
+
+import (
+	"fmt"
+	"strings"
+
+	"roomwright/geom"
+	"roomwright/geom/room"
+)
+
+// start returns where the room file puts the left edge of a row that is whole
+// long; asked is false when the place is left to the search, and trouble says
+// why the place cannot be made out.
+func (j *job) start(whole geom.Length) (start geom.Length, asked bool, trouble string) {
+	a := &j.board.Across
+	centred := func(x geom.Length) geom.Length { return x - whole/2 }
+	switch a.Kind {
+	case room.EdgeFromEnd, room.SpanFromEnd:
+		return j.edgeFromEnd(whole), true, ""
+	case room.CentredOnWall:
+		return centred(j.wall.Finished.Mid()), true, ""
+	case room.CentredOnStud, room.KingLeft, room.KingRight:
+		x, trouble := j.stud(a.Stud)
+		return centred(x), true, trouble
+	case room.CentredBetween:
+		x, trouble := j.stud(a.Stud)
+		y, other := j.stud(a.Stud2)
+		if trouble == "" {
+			trouble = other
+		}
+		return centred((x + y) / 2), true, trouble
+	case room.CentredOnThing:
+		x, trouble := j.thing(a.Thing)
+		return centred(x), true, trouble
+	}
+	return 0, false, ""
+}
+
+// edgeFromEnd resolves "left edge from right: X" and its like.
+func (j *job) edgeFromEnd(whole geom.Length) geom.Length {
+	a := &j.board.Across
+	x := j.wall.Finished.From + a.Value
+	edge := a.Edge
+	if a.From == room.Right {
+		x = j.wall.Finished.To - a.Value
+	}
+	if a.Kind == room.SpanFromEnd {
+		edge = room.LeftEdge
+		if a.From == room.Right {
+			edge = room.RightEdge
+		}
+	}
+	switch edge {
+	case room.RightEdge:
+		return x - whole
+	case room.Centre:
+		return x - whole/2
+	}
+	return x
+}
+
+// stud returns the middle of the stud that ref names.
+func (j *job) stud(ref room.StudRef) (geom.Length, string) {
+	number := ref.Number
+	frame := &j.room.Walls[j.board.Wall].Frame.Studs
+	if number == 0 {
+		for i, m := range frame.Marks {
+			if m == ref.Mark {
+				number = i + 1
+				if frame.From == room.Right {
+					number = len(frame.Marks) - i
+				}
+			}
+		}
+	}
+	last := 0
+	for _, b := range j.wall.Backing {
+		last = max(last, b.StudNo)
+		if number > 0 && b.StudNo == number && !b.Level {
+			return b.X.Mid(), ""
+		}
+	}
+	if number > 0 {
+		return 0, fmt.Sprintf("stud %d; the last one of wall %s is stud %d", number, j.wallName(), last)
+	}
+	near, ok := geom.Length(0), false
+	for _, b := range j.wall.Backing {
+		away := (b.X.Mid() - ref.Mark).Abs()
+		if !b.Level && 2*away <= b.X.Len() && (!ok || away < (near-ref.Mark).Abs()) {
+			near, ok = b.X.Mid(), true
+		}
+	}
+	if !ok {
+		return 0, "no stud at " + j.say(ref.Mark)
+	}
+	return near, ""
+}
+
+// thing returns the middle of the door, window or opening called name.
+func (j *job) thing(name string) (geom.Length, string) {
+	for i, full := range j.wall.Names {
+		if full == name || hard(full) && strings.HasSuffix(full, " "+name) {
+			return j.wall.Keep[i].X().Mid(), ""
+		}
+	}
+	return 0, fmt.Sprintf("`%s` is not in wall %s", name, j.wallName())
+}
+
+// hard reports whether nothing can hang over the thing called name: it is a
+// door, a window or an opening, not a box.
+func hard(name string) bool {
+	for _, word := range []string{"door ", "window ", "opening "} {
+		if strings.HasPrefix(name, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// typed says a place in the words of the room file: the row's outer edge from
+// the end of the wall that the file measures from.
+func (j *job) typed(p spot, whole geom.Length) (text string, value geom.Length) {
+	if a := &j.board.Across; (a.Kind == room.EdgeFromEnd || a.Kind == room.SpanFromEnd) && a.From == room.Right {
+		value = j.wall.Finished.To - (p.start + whole)
+		return "right edge from right: ", value
+	}
+	return "left edge from left: ", p.start - j.wall.Finished.From
+}
+
+// bottoms returns the heights at which the bottom of a row h high may stand:
+// the one asked for, and, where that is a wish, the others at which it
+// touches the floor, the ceiling or something on the wall, the nearest first.
+func (j *job) bottoms(h geom.Length) (list []geom.Length, asked geom.Length) {
+	u := &j.board.Up
+	switch u.Kind {
+	case room.BottomFromFloor, room.SpanFromFloor:
+		asked = u.Value
+	case room.TopFromFloor:
+		asked = u.Value - h
+	case room.CentreFromFloor:
+		asked = u.Value - h/2
+	case room.TopFromCeiling:
+		asked = j.wall.Ceiling - u.Value - h
+	}
+	if !u.Wish {
+		return []geom.Length{asked}, asked
+	}
+	list = []geom.Length{asked, 0}
+	if j.wall.Ceiling > 0 {
+		list = append(list, j.wall.Ceiling-h)
+	}
+	for _, k := range j.wall.Keep {
+		list = append(list, k.Max.Y, k.Min.Y-h)
+	}
+	return j.standing(list, asked, h), asked
+}
