@@ -6,6 +6,7 @@ import (
 
 	"roomwright/geom"
 	"roomwright/geom/finding"
+	"roomwright/geom/measure"
 	"roomwright/geom/room"
 	"roomwright/geom/rules"
 	"roomwright/geom/survey"
@@ -60,6 +61,9 @@ func Build(r *room.Room, plan survey.Plan, walls []Wall) ([]Row, []finding.Findi
 func (j *job) gap() geom.Length {
 	if j.board.Gap.Given() {
 		return j.board.Gap.Value
+	}
+	if j.room.Units == measure.Millimetres {
+		return rules.BoardGapMillimetres
 	}
 	return rules.BoardGap
 }

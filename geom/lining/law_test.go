@@ -1,0 +1,123 @@
+package lining
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"roomwright/geom"
+	"roomwright/geom/room"
+	"roomwright/geom/rules"
+)
+
+// drawWall draws a wall as found: studs at uneven places, some doubled, and
+// perhaps a door and a box.
+func drawWall(t *rapid.T) Wall {
+	sixteenths := func(label string, from, to int64) geom.Length {
+		return in(0, rapid.Int64Range(from*16, to*16).Draw(t, label))
+	}
+	length := sixteenths("length", 40, 220)
+	w := Wall{Length: length, Finished: wall(sixteenths("left", 0, 1), length-sixteenths("right", 0, 1)), Ceiling: geom.In(97)}
+	for x := geom.Length(0); x < length-in(1, 8); x += sixteenths("step", 2, 25) {
+		w.Backing = append(w.Backing, Backing{X: wall(x, x+in(1, 8)), StudNo: len(w.Backing) + 1})
+	}
+	w.Backing = append(w.Backing, Backing{X: wall(length-in(1, 8), length), StudNo: len(w.Backing) + 1})
+	if rapid.Bool().Draw(t, "door") {
+		x := sixteenths("door at", 0, 200)
+		w.Keep, w.Names = append(w.Keep, geom.RectOf(x, 0, x+geom.In(36), geom.In(82))), append(w.Names, "door entry")
+	}
+	if rapid.Bool().Draw(t, "box") {
+		x := sixteenths("box at", 0, 200)
+		w.Keep, w.Names = append(w.Keep, geom.RectOf(x, geom.In(40), x+geom.In(2), geom.In(43))), append(w.Names, "outlet")
+	}
+	return w
+}
+
+// drawBoard draws a row of up to four sheets without a place across.
+func drawBoard(t *rapid.T) room.Board {
+	return room.Board{
+		Count: rapid.IntRange(1, 4).Draw(t, "count"),
+		Size:  room.Size{W: in(0, rapid.Int64Range(20*16, 60*16).Draw(t, "width")), H: geom.In(48)},
+		Up:    up(in(0, rapid.Int64Range(0, 60*16).Draw(t, "bottom"))),
+		Gap:   room.Want{Value: in(0, rapid.Int64Range(0, 4).Draw(t, "gap"))},
+	}
+}
+
+// The search must find nothing worse than the best of all places a sixteenth
+// apart: a slow and obvious second witness.
+func TestSearchAgainstEverySixteenth(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w, b := drawWall(t), drawBoard(t)
+		y := wall(b.Up.Value, b.Up.Value+b.Size.H)
+		s := strip{n: b.Count, w: b.Size.W, gap: b.Gap.Value, bars: barsAt(w.Backing, y), judge: true}
+		free := freeSpans(w.Finished, y, w.Keep)
+		best, in, ok := s.search(free, nil)
+		bestScore := score{}
+		if ok {
+			bestScore = s.score(best)
+			if s.lost(best) > 0 && best.to-best.from < in.Len() {
+				bestScore.short = 1
+			}
+		}
+		for _, f := range free {
+			for start := f.From - s.w; start < f.To; start += geom.Inch / 16 {
+				p, fits := s.put(start, f)
+				if !fits {
+					continue
+				}
+				if !ok {
+					t.Fatalf("search found nothing, but %v fits in %v", p, f)
+				}
+				got := s.score(p)
+				if s.lost(p) > 0 && p.to-p.from < f.Len() {
+					got.short = 1
+				}
+				got.fine, got.lost, got.away, got.least, got.at = bestScore.fine, bestScore.lost, bestScore.away, bestScore.least, bestScore.at
+				if got.compare(bestScore) < 0 {
+					t.Fatalf("search took %v %+v, but %v has %+v", best, bestScore, p, got)
+				}
+			}
+		}
+	})
+}
+
+// Sheets and gaps add up to the row, which stays between the finished faces
+// and off doors; screws go into wood and not nearer an edge than is borne.
+func TestRowLaws(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w, b := drawWall(t), drawBoard(t)
+		rows, _ := job144(b, w.Finished, func(to *Wall) { finished := to.Finished; *to = w; to.Finished = finished })
+		row := rows[0]
+		if len(row.Sheets) == 0 {
+			return
+		}
+		var sum geom.Length
+		for i, s := range row.Sheets {
+			sum += s.Box.W()
+			if s.Box.W() != s.Profile.Wide || s.Box.H() != s.Length || s.Box.W() > b.Size.W {
+				t.Fatalf("sheet %+v does not agree with its box", s)
+			}
+			if i > 0 && s.Box.Min.X-row.Sheets[i-1].Box.Max.X != row.Gap {
+				t.Fatalf("gap before sheet %d is not %v", i, row.Gap)
+			}
+		}
+		if want := row.Box.W() - geom.Length(len(row.Sheets)-1)*row.Gap; sum != want {
+			t.Fatalf("sheets sum to %v, want %v", sum, want)
+		}
+		if row.Box.Min.X < w.Finished.From || row.Box.Max.X > w.Finished.To {
+			t.Fatalf("row %v outside %v", row.Box, w.Finished)
+		}
+		for i, k := range w.Keep {
+			if w.Names[i] == "door entry" && k.Overlaps(row.Box) {
+				t.Fatalf("row %v over the door %v", row.Box, k)
+			}
+		}
+		on := barsAt(w.Backing, row.Box.Y())
+		for _, f := range row.Fixing {
+			box := row.Sheets[f.Sheet].Box
+			if _, ok := on.at(f.X); !ok || f.X < box.Min.X+rules.BoardBearing || f.X > box.Max.X-rules.BoardBearing {
+				t.Fatalf("screws at %v of sheet %v miss the wood or its edge distance", f.X, box)
+			}
+		}
+	})
+}
