@@ -1,0 +1,230 @@
+package marks
+
+import (
+	"roomwright/geom"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
+	"roomwright/layouts/paper"
+)
+
+// Placer keeps what is occupied on a view and finds free places for labels and
+// words. What it has placed is occupied from then on. Same calls, same places.
+type Placer struct {
+	scale paper.Scale
+	taken []geom.Rect // nothing may be put here
+	hard  []geom.Rect // of these, what no string may cross
+}
+
+// NewPlacer returns a placer for a view at a scale, with nothing occupied.
+func NewPlacer(s paper.Scale) *Placer { return &Placer{scale: s} }
+
+// Block says that nothing may be put on r; strings may cross it.
+func (p *Placer) Block(r geom.Rect) {
+	if !r.Empty() {
+		p.taken = append(p.taken, r)
+	}
+}
+
+// shield is Block, and strings may not cross r either.
+func (p *Placer) shield(r geom.Rect) {
+	if !r.Empty() {
+		p.taken = append(p.taken, r)
+		p.hard = append(p.hard, r)
+	}
+}
+
+// BlockElements says that nothing may be put on texts, labels, dimensions and
+// drawn lines of 0.25 and more; strings may cross lines but no text, label or
+// dimension.
+func (p *Placer) BlockElements(elements []drawing.Element) {
+	for _, e := range elements {
+		switch e := e.(type) {
+		case drawing.Text:
+			p.shield(drawing.TextBox(e, p.scale))
+		case drawing.Dimension:
+			for _, part := range e.Picture {
+				p.blockDimension(part)
+			}
+		case drawing.Group:
+			p.BlockElements(e.Elements)
+		case drawing.Line:
+			p.blockLine(e.Style, e.A, e.B)
+		case drawing.Polyline:
+			for i := 1; i < len(e.Points); i++ {
+				p.blockLine(e.Style, e.Points[i-1], e.Points[i])
+			}
+			if n := len(e.Points); e.Closed && n > 2 {
+				p.blockLine(e.Style, e.Points[n-1], e.Points[0])
+			}
+		case drawing.Arc:
+			if e.Pen >= drawing.P25 && e.Radius > 0 {
+				p.Block(drawing.Bounds([]drawing.Element{e}, p.scale))
+			}
+		case drawing.Area:
+			switch {
+			case len(e.Outline) < 3:
+			case e.Fill != drawing.White:
+				p.Block(geom.Polygon(e.Outline).Bounds())
+			case e.Layer == drawing.Symbols: // a label or letter
+				p.shield(geom.Polygon(e.Outline).Bounds())
+			}
+		}
+	}
+}
+
+// blockDimension shields the parts of a dimension.
+func (p *Placer) blockDimension(e drawing.Element) {
+	switch e := e.(type) {
+	case drawing.Text:
+		p.shield(drawing.TextBox(e, p.scale))
+	case drawing.Line:
+		for _, r := range p.boxes(e.A, e.B, e.Pen) {
+			p.shield(r)
+		}
+	case drawing.Area:
+		p.shield(geom.Polygon(e.Outline).Bounds())
+	}
+}
+
+// blockLine blocks a line that matters.
+func (p *Placer) blockLine(style drawing.Style, a, b geom.Point) {
+	shielded := style.Layer == drawing.Dims || style.Layer == drawing.Symbols
+	if style.Pen < drawing.P25 && !shielded {
+		return
+	}
+	for _, r := range p.boxes(a, b, style.Pen) {
+		if shielded {
+			p.shield(r)
+		} else {
+			p.Block(r)
+		}
+	}
+}
+
+// boxes returns a line as thin boxes; a slanting one is cut into small ones.
+func (p *Placer) boxes(a, b geom.Point, pen drawing.Pen) []geom.Rect {
+	half := on(p.scale, float64(pen)/200)
+	n := geom.Length(1)
+	if a.X != b.X && a.Y != b.Y {
+		d := b.Sub(a)
+		n += max(d.X.Abs(), d.Y.Abs()) / on(p.scale, 1)
+		n = min(n, 400)
+	}
+	out := make([]geom.Rect, 0, n)
+	for i := range n {
+		q := a.Add(geom.Pt((b.X-a.X)*i/n, (b.Y-a.Y)*i/n))
+		r := a.Add(geom.Pt((b.X-a.X)*(i+1)/n, (b.Y-a.Y)*(i+1)/n))
+		out = append(out, geom.Polygon{q, r}.Bounds().Inset(-half))
+	}
+	return out
+}
+
+// Free reports whether r shares no area with what is occupied.
+func (p *Placer) Free(r geom.Rect) bool { return clear(p.taken, r) }
+
+func clear(list []geom.Rect, r geom.Rect) bool {
+	for _, t := range list {
+		if t.Overlaps(r) {
+			return false
+		}
+	}
+	return true
+}
+
+// airMM is the white round what a placer puts down, in millimetres.
+const airMM = 0.6
+
+// Label puts a label with a string to its target at the first candidate where
+// label and string are free; without candidates places round the target are
+// tried, nearest first. It reports false, and draws nothing, when none is free.
+func (p *Placer) Label(mark string, isNew bool, target geom.Point, candidates ...geom.Point) (drawing.Group, bool) {
+	if len(candidates) == 0 {
+		candidates = p.around(mark, isNew, target)
+	}
+	for _, at := range candidates {
+		box := labelBox(mark, isNew, at, p.scale)
+		if !p.Free(box.Inset(-on(p.scale, airMM))) {
+			continue
+		}
+		if box.Inset(on(p.scale, -0.5)).X().Holds(target.X) && box.Y().Holds(target.Y) {
+			p.shield(box)
+			return Label(mark, isNew, at, p.scale), true // it lies on its piece
+		}
+		eye := eyeOf(box, target.X > at.X, p.scale)
+		cord := p.boxes(eye, target, drawing.P18)
+		if !p.open(cord) {
+			continue
+		}
+		p.shield(box)
+		for _, r := range cord {
+			p.shield(r)
+		}
+		p.shield(boxAt(target, on(p.scale, 1), on(p.scale, 1)))
+		return Label(mark, isNew, at, p.scale, target), true
+	}
+	return drawing.Group{}, false
+}
+
+// open reports whether a string may pass.
+func (p *Placer) open(cord []geom.Rect) bool {
+	for _, r := range cord {
+		if !clear(p.hard, r) {
+			return false
+		}
+	}
+	return true
+}
+
+// around returns places for a label round a target: left and right on its
+// height first, then above and below, then aslant, at growing distance.
+func (p *Placer) around(mark string, isNew bool, target geom.Point) []geom.Point {
+	s := p.scale
+	w, _ := LabelSize(mark, isNew)
+	reach, eye := s.Real(w)/2, s.Real(w)/2-on(s, eyeIn)
+	var out []geom.Point
+	for step := 4.0; step <= 40; step += 2 {
+		d := on(s, step)
+		out = append(out,
+			target.Add(geom.Pt(-d-reach, 0)), target.Add(geom.Pt(d+reach, 0)),
+			target.Add(geom.Pt(eye, d+on(s, 1))), target.Add(geom.Pt(eye, -d-on(s, 1))),
+			target.Add(geom.Pt(-eye, d+on(s, 1))), target.Add(geom.Pt(-eye, -d-on(s, 1))),
+			target.Add(geom.Pt(-d-reach, d)), target.Add(geom.Pt(d+reach, d)),
+			target.Add(geom.Pt(-d-reach, -d)), target.Add(geom.Pt(d+reach, -d)))
+	}
+	return out
+}
+
+// linePitch is from baseline to baseline, as a share of the cap height.
+func linePitch(size paper.Length) paper.Length { return size * 42 / 24 }
+
+// Words puts lines of text, centred, at the first candidate where they are
+// free; it reports false, and draws nothing, when none is.
+func (p *Placer) Words(lines []string, size paper.Length, bold bool, layer drawing.Layer, candidates ...geom.Point) ([]drawing.Element, bool) {
+	if len(lines) == 0 {
+		return nil, false
+	}
+	s := p.scale
+	w := paper.Length(0)
+	for _, l := range lines {
+		w = max(w, lettering.Width(l, size, bold))
+	}
+	pitch := linePitch(size)
+	high := size + size*3/10 + pitch*paper.Length(len(lines)-1)
+	for _, at := range candidates {
+		box := boxAt(at, s.Real(w), s.Real(high))
+		if !p.Free(box.Inset(-on(s, airMM))) {
+			continue
+		}
+		p.shield(box)
+		var out []drawing.Element
+		y := box.Max.Y - s.Real(size)
+		for i, l := range lines {
+			out = append(out, drawing.Text{
+				Layer: layer, At: geom.Pt(at.X, y-s.Real(pitch)*geom.Length(i)), String: l,
+				Cap: size, Bold: bold, Anchor: drawing.Middle,
+			})
+		}
+		return out, true
+	}
+	return nil, false
+}
