@@ -1,0 +1,246 @@
+package framing
+
+import (
+	"roomwright/geom"
+	"roomwright/geom/finding"
+	"roomwright/geom/measure"
+	"roomwright/geom/piece"
+	"roomwright/geom/rules"
+)
+
+// frameOpening decides what becomes of the studs at an opening and puts in its
+// sticks.
+func (b *builder) frameOpening(p *opening) {
+	b.fates(p)
+	jack := p.wide(b.t)
+	rough := geom.RectOf(p.kings.From+jack, p.bottom, p.kings.To-jack, p.bottom+p.rough.h)
+	gap := p.letIn / 2
+	o := Opening{
+		Name: p.o.Name, Index: p.index, At: p.o.At,
+		Rough: rough, Clear: p.clear.of(rough), Sight: p.sight.of(rough),
+		Header: geom.RectOf(p.kings.From+gap, rough.Max.Y, p.kings.To-p.letIn+gap, rough.Max.Y+p.head),
+		Kings:  p.kings, LetIn: p.letIn, LeftKing: -1, RightKing: -1,
+	}
+	o.FlatOK = b.flatOK(&o)
+	b.kings(p)
+	b.jacks(p, &o)
+	b.sills(p, &o)
+	b.header(p, &o)
+	if b.fresh() {
+		b.cripples(p, &o)
+	} else {
+		b.cuts(p, &o)
+		b.packs(p, &o)
+	}
+	b.nails(p, &o)
+	b.checkHeader(p, &o)
+	b.w.Openings = append(b.w.Openings, o)
+	b.bars = append(b.bars, bar{
+		Span:     geom.Span{From: p.kings.From - b.t, To: p.kings.To + b.t},
+		leftStud: true, rightStud: true, what: "opening " + p.o.Name,
+	})
+}
+
+// fates decides which studs serve as kings, are cut, or are taken out.
+func (b *builder) fates(p *opening) {
+	set := func(i int, f fate) { b.studs[i].fate, b.studs[i].opening = f, p.index }
+	for _, i := range []int{p.left, p.right} {
+		if i >= 0 && b.studs[i].fate == kept {
+			set(i, king)
+		}
+	}
+	for _, i := range p.displaced {
+		set(i, out)
+	}
+	for i := range b.studs {
+		if b.studs[i].fate == kept && b.body(i).Overlaps(p.kings) {
+			set(i, cut)
+		}
+	}
+}
+
+// add puts in a stick of an opening.
+func (b *builder) add(p *opening, m Member) {
+	m.Opening = p.index
+	m.From = p.o.At
+	b.put(m)
+}
+
+// kings puts in the kings that are no studs of the wall.
+func (b *builder) kings(p *opening) {
+	for _, side := range []struct {
+		which int
+		left  geom.Length
+	}{{p.left, p.kings.From - b.t}, {p.right, p.kings.To}} {
+		if side.which == newKing {
+			b.add(p, b.stand(King, "king stud", piece.New, side.left, b.w.PlateTop, b.w.PlateLow))
+		}
+	}
+}
+
+// jacks puts in the jacks at both sides.
+func (b *builder) jacks(p *opening, o *Opening) {
+	for i := range geom.Length(p.jacks) {
+		for _, left := range []geom.Length{p.kings.From + i*b.t, p.kings.To - (i+1)*b.t} {
+			if p.split() {
+				b.add(p, b.stand(LowerJack, "jack stud, lower", piece.New, left, b.w.PlateTop, o.Rough.Min.Y-p.sill))
+				b.add(p, b.stand(UpperJack, "jack stud, upper", piece.New, left, o.Rough.Min.Y, o.Rough.Max.Y))
+				continue
+			}
+			b.add(p, b.stand(Jack, "jack stud", piece.New, left, b.w.PlateTop, o.Rough.Max.Y))
+		}
+	}
+}
+
+// split reports whether the jacks stop at the rough sill, which then runs from
+// king to king.
+func (p *opening) split() bool { return p.o.Split && p.sill > 0 }
+
+// sills puts in the rough sill.
+func (b *builder) sills(p *opening, o *Opening) {
+	if p.sill <= 0 {
+		return
+	}
+	x := o.Rough.X()
+	if p.split() {
+		x = o.Header.X()
+	}
+	o.Sill = geom.RectOf(x.From, o.Rough.Min.Y-p.sill, x.To, o.Rough.Min.Y)
+	for y := o.Sill.Min.Y; y < o.Sill.Max.Y; y += b.t {
+		b.add(p, b.lie(Sill, "rough sill", piece.New, geom.RectOf(x.From, y, x.To, y+b.t)))
+	}
+}
+
+// header puts in the plies of the header and the fillers between them, counted
+// from the room side; flat ones lie on each other.
+func (b *builder) header(p *opening, o *Opening) {
+	h := &p.o.Header
+	ply := piece.Profile{Name: h.Timber.Name, Thick: h.Timber.Thick, Wide: h.Timber.Wide}
+	depth := 0
+	for i := range plies(h) {
+		m := b.lie(HeaderPly, "header ply", piece.New, o.Header)
+		m.Profile = ply
+		if h.Flat {
+			m.Name = "flat header"
+			m.Box.Min.Y = o.Header.Min.Y + geom.Length(i)*h.Timber.Thick
+			m.Box.Max.Y = m.Box.Min.Y + h.Timber.Thick
+			b.add(p, m)
+			continue
+		}
+		m.Depth = depth
+		b.add(p, m)
+		depth++
+		if h.Filler > 0 && i+1 < plies(h) {
+			f := b.lie(HeaderFiller, "header filler", piece.New, o.Header)
+			f.Profile = piece.Profile{Name: b.sheet(h.Filler) + " plywood", Thick: h.Filler, Wide: h.Timber.Wide}
+			f.Depth = depth
+			b.add(p, f)
+			depth++
+		}
+	}
+}
+
+// sheet prints the thickness of a sheet as it is sold.
+func (b *builder) sheet(l geom.Length) string {
+	if b.inMillimetres() {
+		return measure.Show{Form: measure.MillimetresOnly, To: geom.Millimetre / 10}.Say(l) + " mm"
+	}
+	return measure.Show{Form: measure.InchesOnly, To: geom.Inch / 64}.Say(l)
+}
+
+// cuts cuts the studs between the kings at two lines: the stubs stay as
+// cripples, the middles go. In a doorway the stud goes from the plate up.
+func (b *builder) cuts(p *opening, o *Opening) {
+	upper := min(o.Header.Max.Y+p.letIn, b.w.PlateLow)
+	lower := max(b.w.PlateTop, o.Rough.Min.Y-p.sill)
+	for i := range b.studs {
+		u := &b.studs[i]
+		if u.fate != cut || u.opening != p.index {
+			continue
+		}
+		for _, m := range []Member{
+			b.stand(CrippleBelow, "cripple, stub of a stud", piece.Existing, u.left, b.w.PlateTop, lower),
+			b.stand(Cutout, "stud middle", piece.Removed, u.left, lower, upper),
+			b.stand(CrippleAbove, "cripple, stub of a stud", piece.Existing, u.left, upper, b.w.PlateLow),
+		} {
+			m.StudNo = u.no
+			b.add(p, m)
+		}
+		if upper < b.w.PlateLow {
+			o.UpperCut = upper
+			o.Cuts = append(o.Cuts, Cut{StudNo: u.no, X: b.body(i), Height: upper, Upper: true})
+		}
+		if lower > b.w.PlateTop {
+			o.LowerCut = lower
+			o.Cuts = append(o.Cuts, Cut{StudNo: u.no, X: b.body(i), Height: lower})
+		}
+	}
+}
+
+// cripples puts in those of a wall to be built: on the layout, and one under
+// each end of a rough sill that runs between jacks.
+func (b *builder) cripples(p *opening, o *Opening) {
+	top := o.Rough.Min.Y - p.sill
+	var ends []geom.Length
+	if p.sill > 0 && !p.split() && o.Rough.W() >= 2*b.t {
+		ends = []geom.Length{o.Rough.Min.X, o.Rough.Max.X - b.t}
+	}
+	for _, left := range ends {
+		b.add(p, b.stand(CrippleBelow, "cripple", piece.New, left, b.w.PlateTop, top))
+	}
+	for i := range b.studs {
+		s := b.body(i)
+		if s.From < p.kings.From || s.To > p.kings.To {
+			continue
+		}
+		b.add(p, b.stand(CrippleAbove, "cripple", piece.New, s.From, o.Header.Max.Y, b.w.PlateLow))
+		free := p.sill > 0 && s.From >= o.Rough.Min.X && s.To <= o.Rough.Max.X
+		for _, left := range ends {
+			free = free && !s.Overlaps(geom.Span{From: left, To: left + b.t})
+		}
+		if free {
+			b.add(p, b.stand(CrippleBelow, "cripple", piece.New, s.From, b.w.PlateTop, top))
+		}
+	}
+}
+
+// packs finds the gaps beside new kings that are too narrow for a bay, and
+// fills them.
+func (b *builder) packs(p *opening, o *Opening) {
+	outer := p.outer(b.t)
+	var gaps []Pack
+	if p.left == newKing {
+		for i := len(b.studs) - 1; i >= 0; i-- {
+			if u := &b.studs[i]; (u.fate == kept || u.fate == king) && b.right(i) <= outer.From {
+				gaps = append(gaps, Pack{X: geom.Span{From: b.right(i), To: outer.From}, StudNo: u.no})
+				break
+			}
+		}
+	}
+	if p.right == newKing {
+		for i := range b.studs {
+			if u := &b.studs[i]; (u.fate == kept || u.fate == king) && u.left >= outer.To {
+				gaps = append(gaps, Pack{X: geom.Span{From: outer.To, To: u.left}, StudNo: u.no})
+				break
+			}
+		}
+	}
+	for _, g := range gaps {
+		if g.X.Len() < rules.PackFrom || g.X.Len() >= rules.PackUpTo {
+			continue
+		}
+		o.Packs = append(o.Packs, g)
+		m := b.stand(Packing, "packing", piece.New, g.X.From, b.w.PlateTop, b.w.PlateLow)
+		m.Box.Max.X = g.X.To
+		what := "one " + b.wall.Frame.Stud.Name
+		if g.X.Len() != b.t {
+			m.Profile = piece.Profile{Name: "plywood packing", Thick: g.X.Len(), Wide: b.w.Depth}
+			what = "plywood"
+		}
+		b.add(p, m)
+		b.say(finding.Note, place(p.o.Across.At, p.o.At), "gap beside a king",
+			"there is a narrow gap between a new king of opening "+p.o.Name+" and the stud beside it",
+			b.len(g.X.Len())+" to stud "+itoa(g.StudNo), "a bay of "+b.len(rules.PackUpTo)+" or more, or packed",
+			"pack it with "+what, rules.PackSource)
+	}
+}
