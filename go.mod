@@ -3,6 +3,8 @@ module roomwright
 go 1.26.0
 
 require (
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
+	github.com/yofu/dxf v0.0.0-20250806094206-f3988c7f0176 // indirect
 	go.yaml.in/yaml/v4 v4.0.0 // indirect
 	golang.org/x/image v0.47.0 // indirect
 	golang.org/x/text v0.43.0 // indirect
