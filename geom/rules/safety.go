@@ -10,6 +10,7 @@ const (
 	CableSetBack       = 5 * geom.Inch / 4 // a hole stands at least this far back from the edge of a stud
 	CableSetBackSource = "NEC 300.4(A)(1), quoted in trade articles"
 	BoxSetBack         = geom.Inch / 4 // of a box behind a finished face that does not burn
+	BoxTaken           = geom.Inch     // kept clear each way of the middle of a box whose size is not given; common practice, no source
 	BoxSetBackSource   = "NEC 314.20 (2008 wording), quoted in a trade forum"
 )
 
