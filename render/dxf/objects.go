@@ -84,7 +84,6 @@ type layout struct {
 	w, h   float64 // paper, mm
 	min    [2]float64
 	max    [2]float64
-	port   *viewport
 }
 
 func (l *layout) Handle() int      { return l.handle }
