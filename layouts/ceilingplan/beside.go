@@ -1,0 +1,159 @@
+package ceilingplan
+
+import (
+	"fmt"
+	"strings"
+
+	"roomwright/geom"
+	"roomwright/geom/measure"
+	"roomwright/geom/piece"
+	"roomwright/layouts/drawing"
+)
+
+// notes are the facts that the ceiling is hung with.
+func (v *view) notes() []string {
+	c := v.c
+	unit := "Inches"
+	switch v.show.Form {
+	case measure.MillimetresOnly:
+		unit = "Millimetres"
+	case measure.FeetAndInches:
+		unit = "Feet and inches"
+	}
+	first := v.r.Plan.Sides[0].Wall
+	out := []string{
+		unit + ", to finished faces at ceiling height. Borders run from wall face to tee center.",
+		fmt.Sprintf("Face of the ceiling at %s above the finished floor; structure at %s. Free above the tees: %s at the least.",
+			v.show.Figure(c.Face), v.show.Figure(c.Structure), v.show.Figure(max(0, c.Clear))),
+		"Strings: the figures at the top go on wall " + first + " and on the wall facing it; the figures at the left on the two others.",
+		"Panels are named by row and column, such as " + v.anyCell() + ".",
+	}
+	out = append(out, v.mainNotes()...)
+	if n := len(c.Hangers); n > 0 {
+		out = append(out, fmt.Sprintf("%d hanger wires, each cut to the length in the list; three turns at both ends.", n))
+	}
+	out = append(out, fmt.Sprintf("%d cells: %d whole panels, %d cut, %d under lights.", len(c.Cells), c.Panels.Whole, c.Panels.Cut, c.Panels.Lit))
+	return append(out, "Check each figure in the room before the saw. Do not scale.")
+}
+
+// anyCell names a cell to show how they are named: the first light's, else the first.
+func (v *view) anyCell() string {
+	if len(v.c.Lights) > 0 && len(v.c.Lights[0].Cells) > 0 {
+		return v.c.Lights[0].Cells[0] + " (" + string(v.c.Lights[0].Mark) + ")"
+	}
+	return v.c.Cells[0].Name
+}
+
+// mainNotes say how each main tee is cut and spliced; mains alike share a line.
+func (v *view) mainNotes() []string {
+	type how struct {
+		text  string
+		marks []string
+	}
+	var list []how
+	seen := map[string]int{}
+	for _, m := range v.c.Mains {
+		end := "left"
+		at := func(p geom.Point) geom.Length { return p.X - v.c.Outline.Bounds().Min.X }
+		if !v.c.MainsAlongX {
+			end = "top"
+			at = func(p geom.Point) geom.Length { return v.c.Outline.Bounds().Max.Y - p.Y }
+		}
+		text := fmt.Sprintf("cut %s off the factory end at the %s wall, so that a slot meets the first cross tee", v.show.Figure(m.StartCut), end)
+		for _, p := range m.Splices {
+			text += fmt.Sprintf("; splice at %s", v.show.Figure(at(p)))
+		}
+		k, ok := seen[text]
+		if !ok {
+			k = len(list)
+			seen[text] = k
+			list = append(list, how{text: text})
+		}
+		list[k].marks = append(list[k].marks, string(m.Mark))
+	}
+	var out []string
+	for _, h := range list {
+		out = append(out, strings.Join(h.marks, ", ")+": "+h.text+".")
+	}
+	return out
+}
+
+// tables lists the pieces of the ceiling, equal ones together, then the wires
+// and the light panels.
+func (v *view) tables() []drawing.Table {
+	pieces := drawing.Table{
+		Heading: "Pieces on this sheet",
+		Columns: []drawing.Column{{Heading: "", Bold: true}, {Heading: ""}, {Heading: ""}, {Heading: "no.", Right: true}, {Heading: "cut to", Right: true, Bold: true}},
+	}
+	index := map[piece.Mark]int{}
+	counts := []int{}
+	for _, p := range v.c.Pieces {
+		key := p.Mark
+		k, ok := index[key]
+		if !ok {
+			k = len(pieces.Rows)
+			index[key] = k
+			counts = append(counts, 0)
+			pieces.Rows = append(pieces.Rows, []string{string(p.Mark), p.Name, p.Profile.Name, "", v.cutTo(p)})
+		}
+		counts[k]++
+		pieces.Rows[k][3] = fmt.Sprint(counts[k])
+	}
+	return append([]drawing.Table{pieces}, v.wires()...)
+}
+
+// cutTo prints what a piece is cut to: a length, or width and height for a panel.
+func (v *view) cutTo(p piece.Piece) string {
+	for _, c := range v.c.Cells {
+		if c.Mark == p.Mark && p.Mark != "" {
+			return v.show.Figure(c.CutW) + " × " + v.show.Figure(c.CutH)
+		}
+	}
+	for _, l := range v.c.Lights {
+		if l.Mark == p.Mark {
+			return v.show.Figure(l.Box.W()) + " × " + v.show.Figure(l.Box.H())
+		}
+	}
+	return v.show.Figure(p.Length)
+}
+
+// wires lists the hanger wires by main tee: where each hangs and how long it is cut.
+func (v *view) wires() []drawing.Table {
+	if len(v.c.Hangers) == 0 {
+		return nil
+	}
+	t := drawing.Table{
+		Heading: "Hanger wires",
+		Columns: []drawing.Column{{Heading: "on", Bold: true}, {Heading: "from the wall at its start"}, {Heading: "no.", Right: true}, {Heading: "wire", Right: true, Bold: true}},
+	}
+	room := v.c.Outline.Bounds()
+	for _, m := range v.c.Mains {
+		var at []string
+		n, wire := 0, geom.Length(0)
+		for _, h := range v.c.Hangers {
+			if h.Main != m.Mark || h.Light != "" {
+				continue
+			}
+			n++
+			wire = max(wire, h.Wire)
+			if v.c.MainsAlongX {
+				at = append(at, v.show.Figure(h.At.X-room.Min.X))
+			} else {
+				at = append(at, v.show.Figure(room.Max.Y-h.At.Y))
+			}
+		}
+		if n > 0 {
+			t.Rows = append(t.Rows, []string{string(m.Mark), strings.Join(at, ",  "), fmt.Sprint(n), v.show.Figure(wire)})
+		}
+	}
+	lit := 0
+	for _, h := range v.c.Hangers {
+		if h.Light != "" {
+			lit++
+		}
+	}
+	if lit > 0 {
+		t.Rows = append(t.Rows, []string{"lights", "at opposite corners of each", fmt.Sprint(lit), ""})
+	}
+	return []drawing.Table{t}
+}

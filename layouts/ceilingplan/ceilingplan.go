@@ -1,0 +1,382 @@
+package ceilingplan
+
+import (
+	"fmt"
+
+	"roomwright/geom"
+	"roomwright/geom/ceiling"
+	"roomwright/geom/measure"
+	"roomwright/geom/setout"
+	"roomwright/layouts/cuts"
+	"roomwright/layouts/dimension"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/marks"
+	"roomwright/layouts/paper"
+	"roomwright/layouts/planwalls"
+)
+
+// Draw draws the reflected ceiling plan of a room for a scale.
+func Draw(r setout.Result, s paper.Scale) drawing.Plate {
+	p := drawing.Plate{Drawing: drawing.Drawing{Name: "ceiling", Title: "Ceiling, as in a mirror on the floor", Scale: s}}
+	if r.Ceiling == nil {
+		return p
+	}
+	v := view{r: r, c: r.Ceiling, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}}
+	v.above()
+	v.grid()
+	v.add(planwalls.Draw(v.sides, func(d planwalls.Side) []geom.Span { return gaps(d, v.c.Face) }, v.c.Face, s, v.used)...)
+	v.lights()
+	v.metal()
+	v.sections()
+	v.dimensions()
+	v.labels()
+	p.Elements = v.out
+	p.Subtitle = v.subtitle()
+	p.Notes = v.notes()
+	p.Legend = v.legend()
+	p.Tables = v.tables()
+	return p
+}
+
+// view is one ceiling plan being drawn.
+type view struct {
+	r     setout.Result
+	c     *ceiling.Ceiling
+	s     paper.Scale
+	show  measure.Show
+	sides []planwalls.Side
+	out   []drawing.Element
+	used  map[string]bool
+	keep  []geom.Rect // where no label may go: main tees, hangers
+}
+
+func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
+
+// mm returns the real length that prints as so many millimetres.
+func (v *view) mm(mm float64) geom.Length { return v.s.Real(paper.MM(mm)) }
+
+// gaps returns the doors and windows that reach above the ceiling; all others
+// have wall over them where the plan cuts.
+func gaps(d planwalls.Side, level geom.Length) []geom.Span {
+	var out []geom.Span
+	for _, h := range d.Wall.Doors {
+		if h.Clear.Y().Holds(level) {
+			out = append(out, h.Clear.X())
+		}
+	}
+	return out
+}
+
+// above draws what hangs over the ceiling: joist centres, ducts and pipes.
+func (v *view) above() {
+	g := drawing.Group{ID: "above", Title: "Joists, ducts and pipes above the ceiling"}
+	for _, j := range v.c.Joists {
+		v.used["joist"] = true
+		g.Elements = append(g.Elements, drawing.Line{Style: joistPen(), A: j.From, B: j.To})
+	}
+	for _, o := range v.c.Obstacles {
+		if o.Box.Empty() {
+			continue
+		}
+		v.used["over"] = true
+		b := o.Box.Polygon()
+		for i := range b {
+			g.Elements = append(g.Elements, drawing.Line{Style: overPen(o.What), A: b[i], B: b[(i+1)%4]})
+		}
+	}
+	v.add(g)
+}
+
+func joistPen() drawing.Style {
+	return drawing.Style{Layer: drawing.JoistLine, Pen: drawing.P18, Dash: drawing.Joist}
+}
+
+func overPen(string) drawing.Style {
+	return drawing.Style{Layer: drawing.Duct, Pen: drawing.P35, Dash: drawing.Overhead}
+}
+
+func mainPen() drawing.Style  { return drawing.Style{Layer: drawing.MainTee, Pen: drawing.P100} }
+func crossPen() drawing.Style { return drawing.Style{Layer: drawing.Grid, Pen: drawing.P25} }
+func anglePen() drawing.Style { return drawing.Style{Layer: drawing.WallAngle, Pen: drawing.P18} }
+
+// grid draws cross tees, main tees and the wall angle.
+func (v *view) grid() {
+	cross := drawing.Group{ID: "cross-tees", Title: "Cross tees"}
+	for _, t := range v.c.Crosses {
+		cross.Elements = append(cross.Elements, drawing.Line{Style: crossPen(), A: t.From, B: t.To})
+	}
+	mains := drawing.Group{ID: "main-tees", Title: "Main tees"}
+	for _, t := range v.c.Mains {
+		mains.Elements = append(mains.Elements, drawing.Line{Style: mainPen(), A: t.From, B: t.To})
+		v.keep = append(v.keep, geom.Polygon{t.From, t.To}.Bounds().Inset(-v.mm(0.9)))
+	}
+	angle := drawing.Group{ID: "wall-angle", Title: "Wall angle"}
+	leg := v.leg()
+	for _, d := range v.sides {
+		angle.Elements = append(angle.Elements, drawing.Line{Style: anglePen(), A: d.At(leg+d.Finished, -d.Finished-leg), B: d.At(d.Length-leg-d.Finished, -d.Finished-leg)})
+	}
+	v.add(cross, angle, mains)
+}
+
+// leg returns how far in the edge of the wall angle is drawn.
+func (v *view) leg() geom.Length {
+	if a := v.r.Room.Ceiling.Angle.Value; a > 0 {
+		return max(a, v.mm(0.7))
+	}
+	return v.mm(0.9)
+}
+
+// lights draws the light panels.
+func (v *view) lights() {
+	g := drawing.Group{ID: "lights", Title: "Light panels"}
+	for _, l := range v.c.Lights {
+		v.used["light"] = true
+		g.Elements = append(g.Elements, marks.LightPanel(l.Box.Inset(v.c.TeeFace/2), v.s)...)
+	}
+	v.add(g)
+}
+
+// metal draws hangers and splices.
+func (v *view) metal() {
+	g := drawing.Group{ID: "hangers", Title: "Hanger wires and splices"}
+	for _, h := range v.c.Hangers {
+		v.used["hanger"] = true
+		g.Elements = append(g.Elements, marks.Hanger(h.At, v.s)...)
+		v.keep = append(v.keep, geom.Rect{Min: h.At, Max: h.At}.Inset(-v.mm(1.9)))
+	}
+	for _, m := range v.c.Mains {
+		for _, p := range m.Splices {
+			v.used["splice"] = true
+			g.Elements = append(g.Elements, marks.Splice(p, v.c.MainsAlongX, v.s)...)
+			v.keep = append(v.keep, geom.Rect{Min: p, Max: p}.Inset(-v.mm(1.6)))
+		}
+	}
+	v.add(g)
+}
+
+// sections marks the section through the tightest place.
+func (v *view) sections() {
+	for _, c := range cuts.Of(v.r) {
+		if c.Kind != cuts.Ceiling {
+			continue
+		}
+		v.used["section"] = true
+		g := []drawing.Element{marks.Pennant(c.Letter, c.From, c.Look, v.s), marks.Pennant(c.Letter, c.To, c.Look, v.s)}
+		for _, e := range g {
+			v.keep = append(v.keep, drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.6)))
+		}
+		v.add(g...)
+	}
+}
+
+// frame is the walls as drawn, from outer face to outer face.
+func (v *view) frame() geom.Rect {
+	r := v.c.Outline.Bounds()
+	for _, d := range v.sides {
+		e := d.Edge()
+		switch d.Page {
+		case dimension.Above:
+			r.Max.Y = max(r.Max.Y, e)
+		case dimension.Below:
+			r.Min.Y = min(r.Min.Y, e)
+		case dimension.RightOf:
+			r.Max.X = max(r.Max.X, e)
+		default:
+			r.Min.X = min(r.Min.X, e)
+		}
+	}
+	return r
+}
+
+// dimensions draws the names of rows and columns, the two marking strips and
+// the chains on the other sides.
+func (v *view) dimensions() {
+	room, f := v.c.Outline.Bounds(), v.frame()
+	names := f.Min.X - v.mm(34)
+	xs := stops(room.X(), v.c.XLines)
+	ys := stops(room.Y(), v.c.YLines)
+	v.names(xs, ys, f)
+
+	top := dimension.Stick{
+		From: room.Min.X, To: room.Max.X, Edge: f.Max.Y + v.mm(7), Flip: true, Datum: room.Min.X,
+		Marks: teeMarks(v.c.XLines, room.X(), room.Min.X), NamesX: names, Scale: v.s, Show: v.show,
+		Name: []string{"string marks, tape", "hooked at corner " + v.r.Plan.Sides[0].Start, "bold: tee line"},
+	}
+	e, _ := top.Draw()
+	v.add(e...)
+	left := dimension.Stick{
+		Upright: true, From: room.Max.Y, To: room.Min.Y, Edge: f.Min.X - v.mm(7), Datum: room.Max.Y,
+		Marks: teeMarks(v.c.YLines, room.Y(), room.Max.Y), Scale: v.s, Show: v.show,
+	}
+	e, _ = left.Draw()
+	v.add(e...)
+
+	below := dimension.Chain{Side: dimension.Below, Object: f.Min.Y, Datum: room.Min.X, NamesX: names, Scale: v.s, Show: v.show}
+	right := dimension.Chain{Side: dimension.RightOf, Object: f.Max.X, Datum: room.Max.Y, Scale: v.s, Show: v.show}
+	if j, along := v.joistStops(room); len(j) > 2 {
+		row := dimension.Row{Name: "joist centers", At: j, Merge: true}
+		if along {
+			below.Rows = append(below.Rows, row)
+		} else {
+			right.Rows = append(right.Rows, row)
+		}
+	}
+	below.Rows = append(below.Rows,
+		dimension.Row{Name: "borders, panels", At: xs},
+		dimension.Row{Name: "wall to wall", At: []geom.Length{room.Min.X, room.Max.X}, Also: true})
+	right.Rows = append(right.Rows,
+		dimension.Row{At: ys},
+		dimension.Row{At: []geom.Length{room.Min.Y, room.Max.Y}})
+	e, _ = below.Draw()
+	v.add(e...)
+	e, _ = right.Draw()
+	v.add(e...)
+}
+
+// stops returns the ends of a span and the tee lines in it, ascending.
+func stops(whole geom.Span, lines []ceiling.TeeLine) []geom.Length {
+	out := []geom.Length{whole.From}
+	for _, l := range ordered(lines) {
+		out = append(out, l)
+	}
+	return append(out, whole.To)
+}
+
+// ordered returns the places of tee lines, ascending.
+func ordered(lines []ceiling.TeeLine) []geom.Length {
+	var out []geom.Length
+	for _, l := range lines {
+		out = append(out, l.At)
+	}
+	if len(out) > 1 && out[0] > out[len(out)-1] {
+		for i, k := 0, len(out)-1; i < k; i, k = i+1, k-1 {
+			out[i], out[k] = out[k], out[i]
+		}
+	}
+	return out
+}
+
+// teeMarks returns the marks of a string along one side: the datum, every tee
+// line in bold, the far wall.
+func teeMarks(lines []ceiling.TeeLine, whole geom.Span, datum geom.Length) []dimension.StickMark {
+	far := whole.To
+	if datum == whole.To {
+		far = whole.From
+	}
+	out := []dimension.StickMark{{At: datum, Plain: true}}
+	for _, l := range lines {
+		out = append(out, dimension.StickMark{At: l.At, Bold: true, Plain: true})
+	}
+	return append(out, dimension.StickMark{At: far, Plain: true})
+}
+
+// joistStops returns the walls and the joist centres between them, and whether
+// they run along the page.
+func (v *view) joistStops(room geom.Rect) ([]geom.Length, bool) {
+	if len(v.c.Joists) == 0 {
+		return nil, true
+	}
+	j := v.c.Joists[0]
+	upright := (j.To.Y - j.From.Y).Abs() > (j.To.X - j.From.X).Abs()
+	span := room.X()
+	if !upright {
+		span = room.Y()
+	}
+	out := []geom.Length{span.From, span.To}
+	for _, j := range v.c.Joists {
+		at := j.From.X
+		if !upright {
+			at = j.From.Y
+		}
+		if span.From < at && at < span.To {
+			out = append(out, at)
+		}
+	}
+	return ascending(out), upright
+}
+
+// ascending sorts positions.
+func ascending(list []geom.Length) []geom.Length {
+	for i := range list {
+		for k := i; k > 0 && list[k] < list[k-1]; k-- {
+			list[k], list[k-1] = list[k-1], list[k]
+		}
+	}
+	return list
+}
+
+// names writes the numbers of columns above and the letters of rows at the left.
+func (v *view) names(xs, ys []geom.Length, f geom.Rect) {
+	g := drawing.Group{ID: "grid-names", Title: "Names of columns and rows"}
+	cols, rows := map[int]string{}, map[int]string{}
+	for _, c := range v.c.Cells {
+		letter, number := split(c.Name)
+		cols[c.Col], rows[c.Row] = number, letter
+	}
+	y := f.Max.Y + v.mm(3.6)
+	for i := 0; i+1 < len(xs); i++ {
+		g.Elements = append(g.Elements, v.bracket(cols[i], geom.Pt(xs[i], y), geom.Pt(xs[i+1], y))...)
+	}
+	x := f.Min.X - v.mm(3.6)
+	for i := 0; i+1 < len(ys); i++ {
+		row := len(ys) - 2 - i
+		g.Elements = append(g.Elements, v.bracket(rows[row], geom.Pt(x, ys[i]), geom.Pt(x, ys[i+1]))...)
+	}
+	v.add(g)
+}
+
+// split parts the name of a cell into row letters and column number.
+func split(name string) (letter, number string) {
+	for i, r := range name {
+		if r >= '0' && r <= '9' {
+			return name[:i], name[i:]
+		}
+	}
+	return name, ""
+}
+
+// bracket draws a thin bracket as wide as a panel, broken for its name.
+func (v *view) bracket(name string, a, b geom.Point) []drawing.Element {
+	pen := drawing.Style{Layer: drawing.Symbols, Pen: drawing.P18}
+	cap := paper.MM(3.2)
+	mid := geom.Polygon{a, b}.Bounds().Mid()
+	inset, half, tick := v.mm(0.7), v.mm(2.6), v.mm(0.9)
+	if len(name) > 1 {
+		half = v.mm(3.4)
+	}
+	text := drawing.Text{Layer: drawing.Symbols, At: geom.Pt(mid.X, mid.Y-v.s.Real(cap)/2), String: name, Cap: cap, Bold: true, Anchor: drawing.Middle}
+	out := []drawing.Element{text}
+	if a.Y == b.Y {
+		if b.X-a.X > 2*(half+inset) {
+			out = append(out,
+				drawing.Line{Style: pen, A: geom.Pt(a.X+inset, a.Y), B: geom.Pt(mid.X-half, a.Y)},
+				drawing.Line{Style: pen, A: geom.Pt(mid.X+half, a.Y), B: geom.Pt(b.X-inset, a.Y)})
+		}
+		for _, x := range []geom.Length{a.X + inset, b.X - inset} {
+			out = append(out, drawing.Line{Style: pen, A: geom.Pt(x, a.Y-tick), B: geom.Pt(x, a.Y+tick)})
+		}
+		return out
+	}
+	if b.Y-a.Y > 2*(half+inset) {
+		out = append(out,
+			drawing.Line{Style: pen, A: geom.Pt(a.X, a.Y+inset), B: geom.Pt(a.X, mid.Y-half)},
+			drawing.Line{Style: pen, A: geom.Pt(a.X, mid.Y+half), B: geom.Pt(a.X, b.Y-inset)})
+	}
+	for _, y := range []geom.Length{a.Y + inset, b.Y - inset} {
+		out = append(out, drawing.Line{Style: pen, A: geom.Pt(a.X-tick, y), B: geom.Pt(a.X+tick, y)})
+	}
+	return out
+}
+
+// subtitle says in a few words what ceiling it is.
+func (v *view) subtitle() string {
+	words := fmt.Sprintf("%s × %s grid", v.show.Figure(v.c.ModuleX), v.show.Figure(v.c.ModuleY))
+	switch n := len(v.c.Lights); n {
+	case 0:
+		return words
+	case 1:
+		return words + ", one light panel"
+	default:
+		return fmt.Sprintf("%s, %d light panels", words, n)
+	}
+}

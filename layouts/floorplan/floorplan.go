@@ -1,0 +1,263 @@
+package floorplan
+
+import (
+	"fmt"
+	"strings"
+
+	"roomwright/geom"
+	"roomwright/geom/measure"
+	"roomwright/geom/room"
+	"roomwright/geom/setout"
+	"roomwright/layouts/cuts"
+	"roomwright/layouts/dimension"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/marks"
+	"roomwright/layouts/paper"
+	"roomwright/layouts/planwalls"
+)
+
+// Draw draws the floor plan of a room for a scale.
+func Draw(r setout.Result, s paper.Scale) drawing.Plate {
+	v := view{r: r, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}}
+	v.add(planwalls.Draw(v.sides, gaps, geom.In(48), v.s, v.used)...)
+	v.doors()
+	v.sections()
+	v.letters()
+	v.words()
+	v.dimensions()
+	return drawing.Plate{
+		Drawing: drawing.Drawing{Name: "plan", Title: "Floor plan, seen from above", Scale: s, Elements: v.out},
+		Notes:   v.notes(),
+		Legend:  v.legend(),
+		Tables:  v.tables(),
+	}
+}
+
+// view is one plan being drawn.
+type view struct {
+	r     setout.Result
+	s     paper.Scale
+	show  measure.Show
+	sides []planwalls.Side
+	out   []drawing.Element
+	used  map[string]bool // what the legend has to explain
+	clear []geom.Rect     // where words went
+}
+
+func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
+
+// mm returns the real length that prints as so many millimetres.
+func (v *view) mm(mm float64) geom.Length { return v.s.Real(paper.MM(mm)) }
+
+// doors draws existing doors with their swing, windows, and openings wanted.
+func (v *view) doors() {
+	for i, d := range v.sides {
+		faces := geom.Span{From: -d.Finished, To: d.Outer}
+		thin := drawing.Style{Layer: drawing.Glazing, Pen: drawing.P25}
+		for k, h := range d.Wall.Doors {
+			if h.Clear.Empty() {
+				continue
+			}
+			g := drawing.Group{ID: fmt.Sprintf("plan-hole-%d-%d", i+1, k+1), Title: h.Name}
+			if h.Window {
+				v.used["window"] = true
+				g.Elements = append(g.Elements, pane(d, h.Clear.X(), faces, thin)...)
+			} else {
+				g.Elements = append(g.Elements, v.swing(d, h.Clear.X(), h.Thing)...)
+			}
+			v.add(g)
+		}
+		for k, o := range d.Wall.Openings {
+			v.used["opening"] = true
+			v.add(drawing.Group{
+				ID: fmt.Sprintf("plan-opening-%d-%d", i+1, k+1), Title: "Opening " + o.Name,
+				Elements: pane(d, o.Rough.X(), faces, drawing.Style{Layer: drawing.Opening, Pen: drawing.P25}),
+			})
+		}
+	}
+}
+
+// pane draws the faces of the wall below a window or opening and its pane.
+func pane(d planwalls.Side, x geom.Span, faces geom.Span, pen drawing.Style) []drawing.Element {
+	var out []drawing.Element
+	for _, y := range []geom.Length{faces.From, faces.Mid(), faces.To} {
+		out = append(out, drawing.Line{Style: pen, A: d.At(x.From, y), B: d.At(x.To, y)})
+	}
+	return out
+}
+
+// swing draws a door leaf standing open at a right angle, and its swing.
+func (v *view) swing(d planwalls.Side, x geom.Span, door room.Existing) []drawing.Element {
+	v.used["door"] = true
+	jambs := drawing.Style{Layer: drawing.Door, Pen: drawing.P18}
+	out := []drawing.Element{
+		drawing.Line{Style: jambs, A: d.At(x.From, -d.Finished), B: d.At(x.To, -d.Finished)},
+		drawing.Line{Style: jambs, A: d.At(x.From, d.Outer), B: d.At(x.To, d.Outer)},
+	}
+	if !door.Hinged || (!door.OpensIn && !door.OpensOut) {
+		return out
+	}
+	hinge, free, face, way := x.From, x.To, -d.Finished, geom.Length(-1)
+	if door.Hinge == room.Right {
+		hinge, free = x.To, x.From
+	}
+	if door.OpensOut {
+		face, way = d.Outer, 1
+	}
+	width := x.Len()
+	foot, tip, shut := d.At(hinge, face), d.At(hinge, face+way*width), d.At(free, face)
+	arc := drawing.Arc{Style: drawing.Style{Layer: drawing.Door, Pen: drawing.P18}, Center: foot, Radius: width}
+	a, b := degrees(foot, shut), degrees(foot, tip)
+	if (b-a+360)%360 > 180 {
+		a, b = b, a
+	}
+	arc.From, arc.To = a, b
+	return append(out, drawing.Line{Style: drawing.Style{Layer: drawing.Door, Pen: drawing.P35}, A: foot, B: tip}, arc)
+}
+
+// sections marks where the sections on other sheets are cut.
+func (v *view) sections() {
+	for _, c := range cuts.Of(v.r) {
+		v.used["section"] = true
+		switch c.Kind {
+		case cuts.Header:
+			d := v.sides[c.Wall]
+			x := d.Wall.Openings[c.Opening].Rough.X().Mid()
+			way := marks.LeftWay
+			if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
+				way = marks.Up
+			}
+			v.add(marks.Pennant(c.Letter, d.At(x, d.Outer+v.mm(4.5)), way, v.s),
+				marks.Pennant(c.Letter, d.At(x, -d.Finished-v.mm(4.5)), way, v.s))
+		case cuts.Ceiling:
+			v.add(marks.Pennant(c.Letter, c.From, c.Look, v.s), marks.Pennant(c.Letter, c.To, c.Look, v.s))
+		}
+	}
+}
+
+// letters puts the letter of each wall inside the room, with the triangle of
+// its elevation before it.
+func (v *view) letters() {
+	for _, d := range v.sides {
+		x := v.letterPlace(d)
+		in := -d.Finished
+		at := d.At(x, in-v.mm(4.4))
+		v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
+		tip, left, right := d.At(x, in-v.mm(8.6)), d.At(x-v.mm(1.6), in-v.mm(11.4)), d.At(x+v.mm(1.6), in-v.mm(11.4))
+		v.add(drawing.Area{Layer: drawing.Symbols, Outline: []geom.Point{tip, left, right}, Fill: drawing.Black})
+	}
+}
+
+// letterPlace returns a place along the wall for its letter, clear of doors,
+// openings and section marks.
+func (v *view) letterPlace(d planwalls.Side) geom.Length {
+	half := v.mm(8)
+	taken := gaps(d)
+	for _, c := range cuts.Of(v.r) {
+		if c.Kind == cuts.Header && v.sides[c.Wall].Wall.Name == d.Wall.Name {
+			mid := d.Wall.Openings[c.Opening].Rough.X().Mid()
+			taken = append(taken, geom.Span{From: mid - half, To: mid + half})
+		}
+	}
+	best, most := d.Length/2, geom.Length(-1)
+	for _, part := range planwalls.Between(geom.Span{From: v.mm(12), To: d.Length - v.mm(12)}, taken) {
+		if part.Len() > most {
+			best, most = part.Mid(), part.Len()
+		}
+	}
+	if free := planwalls.Between(geom.Span{From: d.Length/2 - half, To: d.Length/2 + half}, taken); len(free) == 1 && free[0].Len() == 2*half {
+		return d.Length / 2
+	}
+	return best
+}
+
+// words says in the middle of the room what it is, and names doors and openings.
+func (v *view) words() {
+	pl := marks.NewPlacer(v.s)
+	pl.BlockElements(v.out)
+	for _, d := range v.sides {
+		for _, h := range d.Wall.Doors {
+			if !h.Clear.Empty() {
+				v.name(pl, d, h.Clear.X(), []string{h.Name, v.size(h.Clear)}, !h.Window)
+			}
+		}
+		for _, o := range d.Wall.Openings {
+			v.name(pl, d, o.Rough.X(), []string{o.Name, "clear " + v.size(o.Clear)}, false)
+		}
+	}
+	mid := v.r.Plan.Finished.Bounds().Mid()
+	lines := []string{v.r.Room.Title}
+	if c := v.r.Ceiling; c != nil {
+		lines = append(lines, "ceiling at "+v.show.Figure(c.Face))
+	}
+	if e, ok := pl.Words(lines[:1], paper.MM(2.8), true, drawing.Words, mid, mid.Add(geom.Pt(0, v.mm(12))), mid.Add(geom.Pt(0, -v.mm(12)))); ok {
+		v.add(e...)
+		pl.BlockElements(e)
+	}
+	if len(lines) > 1 {
+		below := mid.Add(geom.Pt(0, -v.mm(4.6)))
+		if e, ok := pl.Words(lines[1:], paper.MM(2.4), false, drawing.Words, below, below.Add(geom.Pt(0, -v.mm(6)))); ok {
+			v.add(e...)
+		}
+	}
+}
+
+// size writes the width and height of an opening.
+func (v *view) size(r geom.Rect) string {
+	return v.show.Figure(r.W()) + " × " + v.show.Figure(r.H())
+}
+
+// name writes words inside the room before a door or opening.
+func (v *view) name(pl *marks.Placer, d planwalls.Side, x geom.Span, lines []string, door bool) {
+	var places []geom.Point
+	for _, in := range []float64{6, 9, 12, 16, 20, 26, 32} {
+		for _, off := range []geom.Length{0, -x.Len() / 3, x.Len() / 3, -x.Len(), x.Len()} {
+			places = append(places, d.At(x.Mid()+off, -d.Finished-v.mm(in)))
+		}
+	}
+	if e, ok := pl.Words(lines, paper.MM(2.4), false, drawing.Words, places...); ok {
+		v.add(e...)
+		pl.BlockElements(e)
+	}
+}
+
+// faces returns what each wall was taped to, in words.
+func (v *view) faces() string {
+	groups := map[string][]string{}
+	var order []string
+	for _, w := range v.r.Room.Walls {
+		word := "the face there now"
+		switch w.TapeOn {
+		case room.FaceStuds:
+			word = "studs"
+		case room.FaceLining:
+			word = "lining"
+		case room.FaceMasonry:
+			word = "masonry"
+		}
+		if groups[word] == nil {
+			order = append(order, word)
+		}
+		groups[word] = append(groups[word], w.Name)
+	}
+	var parts []string
+	for _, word := range order {
+		parts = append(parts, "to "+word+" of "+strings.Join(groups[word], ", "))
+	}
+	return strings.Join(parts, "; ")
+}
+
+// gaps returns the spans of a wall that are not there at the height of the
+// cut: doors, windows and openings.
+func gaps(d planwalls.Side) []geom.Span {
+	var out []geom.Span
+	for _, h := range d.Wall.Doors {
+		if !h.Clear.Empty() {
+			out = append(out, h.Clear.X())
+		}
+	}
+	for _, o := range d.Wall.Openings {
+		out = append(out, o.Rough.X())
+	}
+	return out
+}

@@ -1,0 +1,335 @@
+package section
+
+import (
+	"roomwright/geom"
+	"roomwright/geom/ceiling"
+	"roomwright/geom/measure"
+	"roomwright/geom/setout"
+	"roomwright/layouts/cuts"
+	"roomwright/layouts/dimension"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/marks"
+	"roomwright/layouts/paper"
+)
+
+// Ceiling draws the section through the ceiling at its tightest place: joists,
+// what hangs below them, the light or panel under it, and the clear height
+// between. Across is the distance along the cut, up is height from the floor.
+func Ceiling(r setout.Result, c cuts.Cut, s paper.Scale) drawing.Plate {
+	p := drawing.Plate{Drawing: drawing.Drawing{Name: "section-" + c.Letter, Title: "Section " + c.Letter + ", tightest place", Scale: s}}
+	if r.Ceiling == nil {
+		return p
+	}
+	v := overhead{c: r.Ceiling, cut: c, s: s, show: r.Room.Show}
+	v.frame()
+	v.structure()
+	v.obstacles()
+	v.grid()
+	v.lights()
+	v.tightest()
+	v.ladder()
+	v.callouts()
+	p.Elements = v.out
+	return p
+}
+
+// overhead is one ceiling section being drawn.
+type overhead struct {
+	c      *ceiling.Ceiling
+	cut    cuts.Cut
+	s      paper.Scale
+	show   measure.Show
+	out    []drawing.Element
+	span   geom.Span // what of the cut is shown
+	top    geom.Length
+	levels []dimension.Height
+	calls  []marks.Callout
+}
+
+func (v *overhead) add(e ...drawing.Element) { v.out = append(v.out, e...) }
+
+func (v *overhead) mm(mm float64) geom.Length { return v.s.Real(paper.MM(mm)) }
+
+// across returns the place of a plan point along the cut, left to right as one
+// looks at the section.
+func (v *overhead) across(p geom.Point) geom.Length {
+	switch {
+	case v.cut.AlongX && v.cut.Look == marks.Down:
+		return -p.X
+	case v.cut.AlongX:
+		return p.X
+	case v.cut.Look == marks.LeftWay:
+		return -p.Y
+	}
+	return p.Y
+}
+
+// spanOf returns the extent of a plan box along the cut.
+func (v *overhead) spanOf(b geom.Rect) geom.Span {
+	a, z := v.across(b.Min), v.across(b.Max)
+	return geom.Span{From: min(a, z), To: max(a, z)}
+}
+
+// crosses reports whether the line of the cut runs through a plan box.
+func (v *overhead) crosses(b geom.Rect) bool {
+	if v.cut.AlongX {
+		return b.Min.Y < v.cut.From.Y && v.cut.From.Y < b.Max.Y
+	}
+	return b.Min.X < v.cut.From.X && v.cut.From.X < b.Max.X
+}
+
+// frame takes the stretch between the two pennants.
+func (v *overhead) frame() {
+	a, z := v.across(v.cut.From), v.across(v.cut.To)
+	v.span = geom.Span{From: min(a, z), To: max(a, z)}
+	whole := v.spanOf(v.c.Outline.Bounds())
+	v.span = v.span.Overlap(whole)
+	v.top = v.c.Structure
+	for _, j := range v.c.Joists {
+		v.top = max(v.top, v.c.Structure+j.Deep)
+	}
+}
+
+// structure draws the joists and the deck on them, with break lines at the ends.
+func (v *overhead) structure() {
+	cut := drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}
+	thin := drawing.Style{Layer: drawing.Cut, Pen: drawing.P13}
+	beyond := drawing.Style{Layer: drawing.Beyond, Pen: drawing.P25}
+	crossed := false
+	for _, j := range v.c.Joists {
+		b := geom.Polygon{j.From, j.To}.Bounds()
+		x := v.spanOf(b)
+		if x.Len() > v.span.Len()/4 {
+			continue // it runs along the cut
+		}
+		at := x.Mid()
+		if !v.span.Holds(at-j.Thick/2) || !v.span.Holds(at+j.Thick/2) {
+			continue
+		}
+		crossed = true
+		box := geom.RectOf(at-j.Thick/2, v.c.Structure, at+j.Thick/2, v.c.Structure+j.Deep)
+		c := box.Polygon()
+		v.add(drawing.Line{Style: thin, A: c[0], B: c[2]}, drawing.Line{Style: thin, A: c[1], B: c[3]},
+			drawing.Polyline{Style: cut, Points: c, Closed: true})
+	}
+	if !crossed && v.top > v.c.Structure {
+		v.add(drawing.Line{Style: beyond, A: geom.Pt(v.span.From, v.c.Structure), B: geom.Pt(v.span.To, v.c.Structure)})
+	}
+	deck := geom.RectOf(v.span.From, v.top, v.span.To, v.top+v.mm(1.4))
+	v.add(drawing.HatchLines(deck.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P18}, drawing.Rising60, paper.MM(1.2), v.s),
+		drawing.Line{Style: cut, A: deck.Min, B: geom.Pt(deck.Max.X, deck.Min.Y)})
+	low := v.c.Face - v.mm(4)
+	ends := []geom.Length{v.span.From, v.span.To}
+	for i, wall := range v.wallEnds() {
+		if wall {
+			v.wallEnd(ends[i], i == 0, low)
+		} else {
+			v.add(v.breakLine(ends[i], low, deck.Max.Y)...)
+		}
+	}
+	v.levels = append(v.levels, dimension.Height{Word: "joists", At: v.c.Structure})
+}
+
+// wallEnds reports whether each end of the stretch is at a wall.
+func (v *overhead) wallEnds() [2]bool {
+	whole := v.spanOf(v.c.Outline.Bounds())
+	return [2]bool{v.span.From <= whole.From, v.span.To >= whole.To}
+}
+
+// wallEnd draws the wall cut at an end, with its wall angle.
+func (v *overhead) wallEnd(x geom.Length, left bool, low geom.Length) {
+	in, thick := geom.Length(1), -v.mm(3.6)
+	if !left {
+		in, thick = -1, v.mm(3.6)
+	}
+	band := geom.RectOf(min(x, x+thick), low, max(x, x+thick), v.top)
+	heavy := drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}
+	v.add(drawing.HatchLines(band.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P18}, drawing.Rising45, paper.MM(1.7), v.s),
+		drawing.Line{Style: heavy, A: geom.Pt(x, low), B: geom.Pt(x, v.top)},
+		drawing.Polyline{Style: heavy, Points: []geom.Point{
+			geom.Pt(x, v.c.Face+v.mm(1.4)), geom.Pt(x, v.c.Face), geom.Pt(x+in*v.mm(1.4), v.c.Face)}})
+}
+
+// breakLine draws a zig-zag where the view ends short of a wall.
+func (v *overhead) breakLine(x, low, high geom.Length) []drawing.Element {
+	mid, z := low+(high-low)/2, v.mm(1.2)
+	return []drawing.Element{drawing.Polyline{Style: drawing.Style{Layer: drawing.Beyond, Pen: drawing.P18}, Points: []geom.Point{
+		geom.Pt(x, low), geom.Pt(x, mid-z), geom.Pt(x-z, mid-z/3), geom.Pt(x+z, mid+z/3), geom.Pt(x, mid+z), geom.Pt(x, high)}}}
+}
+
+// obstacles draws what hangs below the joists where the cut meets it.
+func (v *overhead) obstacles() {
+	for _, o := range v.c.Obstacles {
+		x := v.spanOf(o.Box).Overlap(v.span)
+		if !v.crosses(o.Box) || x.Len() <= 0 {
+			continue
+		}
+		box := geom.RectOf(x.From, o.Underside, x.To, v.c.Structure)
+		if box.H() <= 0 {
+			continue
+		}
+		v.add(drawing.Polyline{Style: drawing.Style{Layer: drawing.Duct, Pen: drawing.P35}, Points: box.Polygon(), Closed: true})
+		v.levels = append(v.levels, dimension.Height{Word: o.What, At: o.Underside})
+		v.calls = append(v.calls, marks.Callout{Lines: []string{o.What + ", space below the joists"}, Target: geom.Pt(box.Mid().X, box.Max.Y-box.H()/3)})
+	}
+}
+
+// grid draws tees, lay-in panels and hanger wires.
+func (v *overhead) grid() {
+	lines := v.c.XLines
+	if !v.cut.AlongX {
+		lines = v.c.YLines
+	}
+	cut := drawing.Style{Layer: drawing.MainTee, Pen: drawing.P50}
+	var at []geom.Length
+	for _, l := range lines {
+		p := geom.Pt(l.At, l.At)
+		x := v.across(p)
+		if v.span.Holds(x) {
+			at = append(at, x)
+			v.add(drawing.Line{Style: cut, A: geom.Pt(x-v.c.TeeFace/2, v.c.Face), B: geom.Pt(x+v.c.TeeFace/2, v.c.Face)},
+				drawing.Line{Style: cut, A: geom.Pt(x, v.c.Face), B: geom.Pt(x, v.c.Face+v.c.TeeHeight)})
+		}
+	}
+	v.panels()
+	seen := map[geom.Length]bool{}
+	for _, h := range v.c.Hangers {
+		x := v.across(h.At)
+		if h.Light != "" || seen[x] || !v.span.Holds(x) || !v.nearCut(h.At) {
+			continue
+		}
+		seen[x] = true
+		v.add(drawing.Line{Style: drawing.Style{Layer: drawing.HangerWire, Pen: drawing.P18}, A: geom.Pt(x, v.c.Face+v.c.TeeHeight), B: geom.Pt(x, v.c.Structure)})
+	}
+}
+
+// nearCut reports whether a hanger hangs at the main tee next to the cut.
+func (v *overhead) nearCut(p geom.Point) bool {
+	best := geom.Length(-1)
+	for _, h := range v.c.Hangers {
+		if h.Light == "" {
+			if d := v.off(h.At); best < 0 || d < best {
+				best = d
+			}
+		}
+	}
+	return v.off(p) == best
+}
+
+// off returns how far a plan point lies from the line of the cut.
+func (v *overhead) off(p geom.Point) geom.Length {
+	if v.cut.AlongX {
+		return (p.Y - v.cut.From.Y).Abs()
+	}
+	return (p.X - v.cut.From.X).Abs()
+}
+
+// panels draws the lay-in panels that the cut runs through.
+func (v *overhead) panels() {
+	if v.c.PanelThick <= 0 {
+		return
+	}
+	named := false
+	for _, c := range v.c.Cells {
+		b := geom.Polygon(c.Shape).Bounds()
+		x := v.spanOf(b)
+		if c.Light >= 0 || !v.crosses(b) {
+			continue
+		}
+		x = geom.Span{From: x.From + v.c.TeeFace/4, To: x.To - v.c.TeeFace/4}.Overlap(v.span)
+		if x.Len() <= 0 {
+			continue
+		}
+		box := geom.RectOf(x.From, v.c.Face+v.mm(0.25), x.To, v.c.Face+v.mm(0.25)+v.c.PanelThick)
+		v.add(drawing.HatchLines(box.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P13}, drawing.Rising60, paper.MM(0.8), v.s),
+			drawing.Polyline{Style: drawing.Style{Layer: drawing.CeilPanel, Pen: drawing.P25}, Points: box.Polygon(), Closed: true})
+		if !named && x.Len() > v.mm(6) {
+			named = true
+			v.calls = append(v.calls, marks.Callout{Lines: []string{"panel " + v.show.Figure(v.c.PanelThick) + " thick"}, Target: box.Mid()})
+		}
+	}
+}
+
+// lights draws the light panels that the cut runs through.
+func (v *overhead) lights() {
+	for _, l := range v.c.Lights {
+		x := v.spanOf(l.Box).Overlap(v.span)
+		if !v.crosses(l.Box) || x.Len() <= 0 || l.Depth <= 0 {
+			continue
+		}
+		box := geom.RectOf(x.From+v.c.TeeFace/4, v.c.Face+v.mm(0.25), x.To-v.c.TeeFace/4, v.c.Face+l.Depth)
+		v.add(drawing.Area{Layer: drawing.LightPanel, Outline: box.Polygon()},
+			drawing.Polyline{Style: drawing.Style{Layer: drawing.LightPanel, Pen: drawing.P50}, Points: box.Polygon(), Closed: true})
+		v.levels = append(v.levels, dimension.Height{Word: "light", At: v.c.Face + l.Depth})
+		v.calls = append(v.calls, marks.Callout{Mark: string(l.Mark), Lines: []string{"light, " + v.show.Figure(l.Depth) + " deep"}, Target: box.Mid()})
+	}
+	v.levels = append(v.levels, dimension.Height{Word: "ceiling", At: v.c.Face})
+}
+
+// tightest puts a solid bar in the least gap on the line of the cut.
+func (v *overhead) tightest() {
+	best := geom.Length(-1)
+	var bar geom.Rect
+	try := func(x geom.Span, low, high geom.Length) {
+		if gap := high - low; x.Len() > 0 && gap > 0 && (best < 0 || gap < best) {
+			best = gap
+			mid := x.From + x.Len()*2/3
+			bar = geom.RectOf(mid-v.mm(0.5), low, mid+v.mm(0.5), high)
+		}
+	}
+	tees := v.c.Face + v.c.TeeHeight
+	overs := []struct {
+		x   geom.Span
+		low geom.Length
+	}{{v.span, v.c.Structure}}
+	for _, o := range v.c.Obstacles {
+		if x := v.spanOf(o.Box).Overlap(v.span); v.crosses(o.Box) && x.Len() > 0 {
+			overs = append(overs, struct {
+				x   geom.Span
+				low geom.Length
+			}{x, o.Underside})
+		}
+	}
+	for _, o := range overs {
+		try(o.x, tees, o.low)
+		for _, l := range v.c.Lights {
+			if v.crosses(l.Box) && l.Depth > v.c.TeeHeight {
+				try(v.spanOf(l.Box).Overlap(o.x), v.c.Face+l.Depth, o.low)
+			}
+		}
+	}
+	if best < 0 {
+		return
+	}
+	v.add(drawing.Area{Layer: drawing.Symbols, Outline: bar.Polygon(), Fill: drawing.Accent})
+	v.calls = append(v.calls, marks.Callout{Lines: []string{v.show.Figure(best) + " free, tightest"}, Target: bar.Mid()})
+}
+
+// ladder puts the heights at the left.
+func (v *overhead) ladder() {
+	words, figures := dimension.LadderWidth(v.levels, v.show)
+	spine := v.span.From - v.mm(7)
+	l := dimension.Ladder{
+		SpineX: spine, FiguresX: spine - v.mm(5.5), WordsX: spine - v.mm(5.5) - v.s.Real(figures+words) - v.mm(4),
+		Heights: once(v.levels), Scale: v.s, Show: v.show,
+	}
+	v.add(l.Draw()...)
+}
+
+// once drops heights that are said twice.
+func once(list []dimension.Height) []dimension.Height {
+	var out []dimension.Height
+	seen := map[dimension.Height]bool{}
+	for _, h := range list {
+		if !seen[h] {
+			seen[h] = true
+			out = append(out, h)
+		}
+	}
+	return out
+}
+
+// callouts says in a column at the right what is what.
+func (v *overhead) callouts() {
+	v.add(marks.Callouts(v.calls, v.span.To+v.mm(9), v.s)...)
+}
