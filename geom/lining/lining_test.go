@@ -352,3 +352,61 @@ func TestAnchorRows(t *testing.T) {
 		t.Errorf("anchors %+v, want four lines from 1 to 47", fixing)
 	}
 }
+
+func TestCentred(t *testing.T) {
+	door := func(w *Wall) {
+		w.Keep = []geom.Rect{geom.RectOf(geom.In(60), 0, geom.In(96), geom.In(82))}
+		w.Names = []string{"door entry"}
+	}
+	unnumbered := func(w *Wall) {
+		for i := range w.Backing {
+			w.Backing[i].StudNo = 0
+		}
+	}
+	cases := []struct {
+		name   string
+		across room.Across
+		make   room.Make
+		change func(*Wall)
+		centre geom.Length
+	}{
+		{"wall", room.Across{Kind: room.CentredOnWall}, room.Studs, nil, geom.In(72)},
+		{"stud 4", room.Across{Kind: room.CentredOnStud, Stud: room.StudRef{Number: 4}}, room.Studs, nil, geom.In(48)},
+		{"stud 4 of a wall to be built", room.Across{Kind: room.CentredOnStud, Stud: room.StudRef{Number: 4}}, room.NewStuds, unnumbered, geom.In(48)},
+		{"stud at 64-1/2", room.Across{Kind: room.CentredOnStud, Stud: room.StudRef{Mark: in(64, 8)}}, room.Studs, nil, geom.In(64)},
+		{"between 4 and 7", room.Across{Kind: room.CentredBetween, Stud: room.StudRef{Number: 4}, Stud2: room.StudRef{Number: 7}}, room.Studs, nil, geom.In(72)},
+		{"door", room.Across{Kind: room.CentredOnThing, Thing: "entry"}, room.Studs, door, geom.In(78)},
+		{"centre from right", room.Across{Kind: room.EdgeFromEnd, Edge: room.Centre, From: room.Right, Value: geom.In(40)}, room.Studs, nil, geom.In(104)},
+		{"right edge from left", room.Across{Kind: room.EdgeFromEnd, Edge: room.RightEdge, Value: geom.In(60)}, room.Studs, nil, geom.In(36)},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			board := room.Board{Name: "over", Count: 1, Size: size(48, 12), Across: c.across, Up: up(geom.In(84))}
+			r := &room.Room{Walls: []room.Wall{{Name: "A", MadeOf: c.make}}, Boards: []room.Board{board}}
+			w := Wall{Finished: wall(0, geom.In(144)), Backing: studs16(geom.In(144)), Ceiling: geom.In(97)}
+			if c.change != nil {
+				c.change(&w)
+			}
+			rows, found := Build(r, survey.Plan{}, []Wall{w})
+			if got := rows[0].Box.X().Mid(); got != c.centre || len(rows[0].Sheets) != 1 {
+				t.Errorf("centre %v, want %v; %v", got, c.centre, found)
+			}
+		})
+	}
+}
+
+// The mark that a stud was written with names it, from whichever end it ran.
+func TestStudByMark(t *testing.T) {
+	frame := room.Frame{Studs: room.StudPlan{Given: true, From: room.Right, Marks: []geom.Length{0, in(31, 4), in(95, 4)}}}
+	r := &room.Room{
+		Walls: []room.Wall{{Name: "A", MadeOf: room.Studs, Frame: frame}},
+		Boards: []room.Board{{Name: "b", Count: 1, Size: size(48, 12), Up: up(0),
+			Across: room.Across{Kind: room.CentredOnStud, Stud: room.StudRef{Mark: in(95, 4)}}}},
+	}
+	w := Wall{Finished: wall(0, geom.In(144)), Ceiling: geom.In(97), Backing: []Backing{
+		{X: wall(in(47, 4), in(48, 12)), StudNo: 1}, {X: wall(in(111, 4), in(112, 12)), StudNo: 2}, {X: wall(in(142, 8), geom.In(144)), StudNo: 3}}}
+	rows, _ := Build(r, survey.Plan{}, []Wall{w})
+	if got := rows[0].Box.X().Mid(); got != geom.In(48) {
+		t.Errorf("centre %v, want 48 in: the last mark from the right is the first stud", got)
+	}
+}

@@ -1,7 +1,9 @@
 package lining
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"roomwright/geom"
@@ -73,10 +75,14 @@ func (j *job) stud(ref room.StudRef) (geom.Length, string) {
 			}
 		}
 	}
+	uprights := j.uprights()
 	last := 0
-	for _, b := range j.wall.Backing {
+	for i, b := range uprights {
+		if j.made == room.NewStuds {
+			b.StudNo = i + 1 // studs of a wall to be built are counted as they will stand
+		}
 		last = max(last, b.StudNo)
-		if number > 0 && b.StudNo == number && !b.Level {
+		if number > 0 && b.StudNo == number {
 			return b.X.Mid(), ""
 		}
 	}
@@ -84,9 +90,9 @@ func (j *job) stud(ref room.StudRef) (geom.Length, string) {
 		return 0, fmt.Sprintf("stud %d; the last one of wall %s is stud %d", number, j.wallName(), last)
 	}
 	near, ok := geom.Length(0), false
-	for _, b := range j.wall.Backing {
+	for _, b := range uprights {
 		away := (b.X.Mid() - ref.Mark).Abs()
-		if !b.Level && 2*away <= b.X.Len() && (!ok || away < (near-ref.Mark).Abs()) {
+		if 2*away <= b.X.Len() && (!ok || away < (near-ref.Mark).Abs()) {
 			near, ok = b.X.Mid(), true
 		}
 	}
@@ -94,6 +100,19 @@ func (j *job) stud(ref room.StudRef) (geom.Length, string) {
 		return 0, "no stud at " + j.say(ref.Mark)
 	}
 	return near, ""
+}
+
+// uprights returns the uprights of the wall left to right, those that stand on
+// each other once.
+func (j *job) uprights() []Backing {
+	var out []Backing
+	for _, b := range j.wall.Backing {
+		if !b.Level {
+			out = append(out, b)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Backing) int { return cmp.Compare(a.X.From, b.X.From) })
+	return slices.CompactFunc(out, func(a, b Backing) bool { return a.X == b.X && a.StudNo == b.StudNo })
 }
 
 // thing returns the middle of the door, window or opening called name.
