@@ -1,0 +1,138 @@
+package face
+
+import (
+	"roomwright/geom"
+	"roomwright/geom/framing"
+	"roomwright/layouts/dimension"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
+	"roomwright/layouts/paper"
+)
+
+// HoleBox returns the hole of a door or window that is drawn: in framing the
+// rough one, else the clear one.
+func (f Face) HoleBox(h framing.Hole) geom.Rect {
+	if len(f.Wall.Members) > 0 && !h.Rough.Empty() {
+		return h.Rough
+	}
+	return h.Clear
+}
+
+// Holes returns the doors and windows that are there.
+func (f Face) Holes() drawing.Element {
+	var e []drawing.Element
+	for _, h := range f.Wall.Doors {
+		box := f.HoleBox(h)
+		if box.Empty() {
+			continue
+		}
+		layer := drawing.Door
+		if h.Window {
+			layer = drawing.Glazing
+		}
+		e = append(e, drawing.Area{Layer: layer, Outline: box.Polygon(), Fill: drawing.White})
+		style := drawing.Style{Layer: layer, Pen: drawing.P25}
+		if !h.Window && box.Min.Y <= 0 {
+			e = append(e, drawing.Polyline{Style: style, Points: []geom.Point{
+				box.Min, {X: box.Min.X, Y: box.Max.Y}, box.Max, {X: box.Max.X, Y: box.Min.Y},
+			}})
+			continue
+		}
+		e = append(e, Outline(box, style))
+		inner := box.Inset(f.MM(0.9))
+		if h.Window && !inner.Empty() {
+			e = append(e, Outline(inner, style))
+		}
+	}
+	return drawing.Group{ID: "holes", Title: "Doors and windows that are there", Elements: append(e, f.floor())}
+}
+
+// HoleWords returns what is written in a door or window, and shorter forms of
+// it to be tried in turn where it does not fit.
+func (f Face) HoleWords(h framing.Hole) [][]Line {
+	what := "door"
+	if h.Window {
+		what = "window"
+	}
+	head := Line{Text: what, Cap: paper.MM(2.8), Bold: true}
+	name := Line{Text: h.Name, Cap: paper.MM(2.4)}
+	clear := Line{Text: "clear", Cap: paper.MM(2.4)}
+	size := Line{Text: f.Show.Figure(h.Clear.W()) + " × " + f.Show.Figure(h.Clear.H()), Cap: paper.MM(2.4)}
+	wide := Line{Text: f.Show.Figure(h.Clear.W()), Cap: paper.MM(2.4)}
+	high := Line{Text: "× " + f.Show.Figure(h.Clear.H()), Cap: paper.MM(2.4)}
+	existing := Line{Text: "existing", Cap: paper.MM(2.4)}
+	if h.Name == "" || h.Name == what {
+		name = existing
+	}
+	return [][]Line{
+		{head, name, clear, size}, {head, name, clear, wide, high}, {head, clear, size}, {head, clear, wide, high},
+		{head, name}, {head, existing}, {head},
+	}
+}
+
+// Services returns what is in the wall or on it, where its place is known.
+func (f Face) Services() drawing.Element {
+	var e []drawing.Element
+	for _, sv := range f.Wall.Services {
+		e = append(e, f.service(sv)...)
+	}
+	return drawing.Group{ID: "services", Title: "What is in the wall or on it", Elements: e}
+}
+
+func (f Face) service(sv framing.ServiceAt) []drawing.Element {
+	b := sv.Box
+	if sv.Unknown || (b.W() <= 0 && b.H() <= 0) && b == (geom.Rect{}) {
+		return nil
+	}
+	style := drawing.Style{Layer: drawing.Service, Pen: drawing.P35, Dash: drawing.Hidden}
+	if sv.OnFace {
+		style = drawing.Style{Layer: drawing.Service, Pen: drawing.P25}
+	}
+	if b.W() <= 0 != (b.H() <= 0) {
+		return []drawing.Element{drawing.Line{Style: style, A: b.Min, B: b.Max}}
+	}
+	least := f.MM(2.2)
+	if b.W() < least || b.H() < least {
+		// Too small to be seen at this scale: a square with a dot on its centre.
+		c := b.Mid()
+		w, h := max(b.W(), least)/2, max(b.H(), least)/2
+		sq := geom.RectOf(c.X-w, c.Y-h, c.X+w, c.Y+h)
+		return append(Kept(sq, drawing.Service), dimension.Disc(c, paper.MM(0.4), drawing.Black, drawing.Service, f.Scale))
+	}
+	if sv.OnFace {
+		return Kept(b, drawing.Service)
+	}
+	return Hidden(b, drawing.Service)
+}
+
+// NameServices puts the word of each service beside it.
+func (f Face) NameServices(p *Places) {
+	for _, sv := range f.Wall.Services {
+		if len(f.service(sv)) == 0 {
+			continue
+		}
+		b, c := sv.Box, sv.Box.Mid()
+		word := sv.What
+		half := f.Scale.Real(lettering.Width(word, paper.MM(2.4), false)) / 2
+		near := f.MM(1.4)
+		if b.H() > 2*half && b.H() > 2*b.W() {
+			var at []geom.Point
+			for _, k := range []geom.Length{50, 40, 60, 30, 70, 20, 80} {
+				y := b.Min.Y + b.H()*k/100
+				at = append(at, geom.Pt(b.Max.X+near+f.MM(2.4), y), geom.Pt(b.Min.X-near, y))
+			}
+			if p.Turned(word, drawing.Service, at...) {
+				continue
+			}
+		}
+		box := b.Inset(-f.MM(1.1))
+		var at []geom.Point
+		for k := geom.Length(0); k < 8; k++ {
+			d := f.MM(1.6) + k*f.MM(2)
+			at = append(at,
+				geom.Pt(box.Max.X+d+half-f.MM(1.6), c.Y), geom.Pt(box.Min.X-d-half+f.MM(1.6), c.Y),
+				geom.Pt(c.X, box.Max.Y+d), geom.Pt(c.X, box.Min.Y-d))
+		}
+		p.Words(drawing.Service, []Line{{Text: word, Cap: paper.MM(2.4)}}, at...)
+	}
+}

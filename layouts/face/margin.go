@@ -1,0 +1,91 @@
+package face
+
+import (
+	"slices"
+
+	"roomwright/geom"
+	"roomwright/layouts/dimension"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
+	"roomwright/layouts/paper"
+)
+
+// Margin is the column of words and figures left of a wall.
+type Margin struct {
+	WordsX   geom.Length // words begin here
+	FiguresX geom.Length // figures end here
+	SpineX   geom.Length // the spine of the height ladder
+}
+
+// Margin returns the margin for the given heights and names of rows.
+func (f Face) Margin(heights []dimension.Height, names ...string) Margin {
+	words, figures := dimension.LadderWidth(heights, f.Show)
+	m := Margin{SpineX: -f.MM(8.4)}
+	m.FiguresX = m.SpineX - f.MM(5.8)
+	m.WordsX = m.FiguresX - f.Scale.Real(figures) - f.MM(3) - f.Scale.Real(words)
+	for _, n := range names {
+		wide := f.Scale.Real(lettering.Width(n, paper.MM(2.4), false))
+		m.WordsX = min(m.WordsX, -f.MM(5.5)-wide)
+	}
+	return m
+}
+
+// Ladder returns the height ladder of m.
+func (f Face) Ladder(m Margin, heights []dimension.Height) drawing.Element {
+	l := dimension.Ladder{WordsX: m.WordsX, FiguresX: m.FiguresX, SpineX: m.SpineX, Heights: heights, Scale: f.Scale, Show: f.Show}
+	return drawing.Group{ID: "heights", Title: "Heights from the finished floor", Elements: l.Draw()}
+}
+
+// Heights collects heights so that each is said once.
+type Heights struct{ list []named }
+
+type named struct {
+	dimension.Height
+	name string
+}
+
+// Add adds a height.
+func (h *Heights) Add(word string, at geom.Length, accent bool) { h.Of(word, "", at, accent) }
+
+// Of adds a height of a thing that has a name; the name is printed only when
+// things of one word differ in height.
+func (h *Heights) Of(word, name string, at geom.Length, accent bool) {
+	h.list = append(h.list, named{dimension.Height{Word: word, At: at, Bold: accent, Accent: accent}, name})
+}
+
+// Merged returns the heights in the order in which they were added. The same
+// height of the same word is said once; words that share a height share a line.
+func (h *Heights) Merged() []dimension.Height {
+	var out []dimension.Height
+	for i, o := range h.list {
+		several := false
+		for _, p := range h.list {
+			several = several || p.Word == o.Word && p.At != o.At
+		}
+		again := slices.ContainsFunc(h.list[:i], func(p named) bool { return p.Word == o.Word && p.At == o.At })
+		if again {
+			continue
+		}
+		if several && o.name != "" {
+			o.Word += ", " + o.name
+		}
+		if j := slices.IndexFunc(out, func(p dimension.Height) bool { return p.At == o.At && p.Accent == o.Accent }); j >= 0 {
+			out[j].Word += ", " + o.Word
+			continue
+		}
+		out = append(out, o.Height)
+	}
+	return out
+}
+
+// Plain returns the heights as added, without words, each once.
+func (h *Heights) Plain() []dimension.Height {
+	var out []dimension.Height
+	for _, o := range h.list {
+		if !slices.ContainsFunc(out, func(p dimension.Height) bool { return p.At == o.At }) {
+			o.Word = ""
+			out = append(out, o.Height)
+		}
+	}
+	return out
+}

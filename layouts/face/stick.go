@@ -1,0 +1,93 @@
+package face
+
+import (
+	"roomwright/geom"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/marks"
+	"roomwright/layouts/paper"
+)
+
+// Kept returns a piece that is there and stays: a thin outline, white inside.
+func Kept(box geom.Rect, layer drawing.Layer) []drawing.Element {
+	return []drawing.Element{
+		drawing.Area{Layer: layer, Outline: box.Polygon(), Fill: drawing.White},
+		Outline(box, drawing.Style{Layer: layer, Pen: drawing.P25}),
+	}
+}
+
+// Outline returns the four sides of a box.
+func Outline(box geom.Rect, style drawing.Style) drawing.Element {
+	return drawing.Polyline{Style: style, Points: box.Polygon(), Closed: true}
+}
+
+// New returns a new piece: a strong outline, hatched. Holes are left white.
+func New(box geom.Rect, slope drawing.Slope, s paper.Scale, holes ...geom.Rect) []drawing.Element {
+	apart := paper.MM(1.0)
+	if s.OnPaper(min(box.W(), box.H())) > paper.MM(4) {
+		apart = paper.MM(1.6)
+	}
+	return []drawing.Element{
+		drawing.Area{Layer: drawing.FrameNew, Outline: box.Polygon(), Fill: drawing.White},
+		drawing.HatchLines(box.Polygon(), drawing.Style{Layer: drawing.FramePattern, Pen: drawing.P18}, slope, apart, s, holes...),
+		Outline(box, drawing.Style{Layer: drawing.FrameNew, Pen: drawing.P50}),
+	}
+}
+
+// Out returns a piece that is taken out, interrupted at holes.
+func Out(box geom.Rect, upright bool, s paper.Scale, holes ...geom.Rect) []drawing.Element {
+	spans := []geom.Span{box.X()}
+	if upright {
+		spans = []geom.Span{box.Y()}
+	}
+	for _, h := range holes {
+		if !h.Overlaps(box.Inset(-s.Real(paper.MM(0.6)))) {
+			continue
+		}
+		hole := h.X()
+		if upright {
+			hole = h.Y()
+		}
+		spans = without(spans, hole)
+	}
+	var out []drawing.Element
+	for _, sp := range spans {
+		part := geom.RectOf(sp.From, box.Min.Y, sp.To, box.Max.Y)
+		if upright {
+			part = geom.RectOf(box.Min.X, sp.From, box.Max.X, sp.To)
+		}
+		out = append(out, marks.Crosses(part, upright, s)...)
+	}
+	return out
+}
+
+// without takes hole out of spans.
+func without(spans []geom.Span, hole geom.Span) []geom.Span {
+	var out []geom.Span
+	for _, s := range spans {
+		if !s.Overlaps(hole) {
+			out = append(out, s)
+			continue
+		}
+		if s.From < hole.From {
+			out = append(out, geom.Span{From: s.From, To: hole.From})
+		}
+		if hole.To < s.To {
+			out = append(out, geom.Span{From: hole.To, To: s.To})
+		}
+	}
+	return out
+}
+
+// Hidden returns the outline of a box that lies behind or in the wall.
+func Hidden(box geom.Rect, layer drawing.Layer) []drawing.Element {
+	style := drawing.Style{Layer: layer, Pen: drawing.P35, Dash: drawing.Hidden}
+	c := box.Polygon()
+	var out []drawing.Element
+	for i, p := range c {
+		q := c[(i+1)%len(c)]
+		if p != q {
+			out = append(out, drawing.Line{Style: style, A: p, B: q})
+		}
+	}
+	return out
+}
