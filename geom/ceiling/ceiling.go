@@ -15,6 +15,8 @@ type Ceiling struct {
 	ModuleY     geom.Length  // module up the page
 	Outline     geom.Polygon // finished faces, where the wall angle goes
 	MainsAlongX bool         // main tees run across the page
+	MainStock   geom.Length  // length of a main tee as bought
+	MainSticks  int          // how many of them the runs take
 	XLines      []TeeLine    // tee lines that run up the page, by x, left to right
 	YLines      []TeeLine    // tee lines that run across the page, by y, top of the page first
 	Mains       []Main
@@ -46,13 +48,15 @@ type Main struct {
 	From, To geom.Point // centre line, wall face to wall face
 	Sticks   []Stick
 	Splices  []geom.Point
-	StartCut geom.Length // cut off the factory end at From, so that a slot meets the first cross line
+	StartCut geom.Length // cut off the factory end at From, so that a slot meets the first cross line; what an offcut lacks already is counted in
 }
 
 // Stick is one length of main tee in a run.
 type Stick struct {
+	Mark     piece.Mark
 	From, To geom.Length // along the run from its start, less the gap at the walls
 	Length   geom.Length
+	Stock    int // the stock length it is cut from, numbered from 1 over all runs
 }
 
 // Cross is one cross tee.
