@@ -101,9 +101,6 @@ const (
 	sharedKing = -2 // the king of another opening
 )
 
-// good reports whether nothing is in the way.
-func (f *fit) good() bool { return len(f.bars) == 0 && len(f.displaced) == 0 }
-
 // outer returns the span over the kings that are new.
 func (f *fit) outer(t geom.Length) geom.Span {
 	s := f.kings
@@ -190,7 +187,8 @@ func (b *builder) nearest(want, width geom.Length, jacks int, snap func(geom.Len
 // agreeable reports whether an opening can stand so and costs no whole stud;
 // in a wall to be built a stud that is left out costs nothing.
 func (b *builder) agreeable(f *fit) bool {
-	return len(f.bars) == 0 && (b.fresh() || len(f.displaced) == 0)
+	inside := f.kings.From >= 0 && f.kings.To <= b.w.Length
+	return inside && len(f.bars) == 0 && (b.fresh() || len(f.displaced) == 0)
 }
 
 // widest returns the widest rough opening between the bars that which accepts.

@@ -22,6 +22,8 @@ type builder struct {
 	studs    []upright   // as found or as laid out, left to right
 	bars     []bar       // what an opening cannot run into
 	progress []progress  // of each opening of the room
+	waits    []*opening  // openings that are framed but for packing and nails
+	framing  bool        // studs are known, openings can be placed
 	sticks   []Member
 	found    []finding.Finding
 }
@@ -106,8 +108,8 @@ func (b *builder) framed() bool {
 			"no studs in its frame", "studs: 16 from left, or each as found",
 			"find each stud and list its left edge from the left end")
 	}
-	if !f.Stud.Given() || !f.Studs.Given {
-		return false
+	if !f.Stud.Given() || !f.Studs.Given || b.w.Length <= 0 {
+		return false // a wall without a length has its finding from the survey
 	}
 	b.t = f.Stud.Thick
 	b.w.Depth = f.Stud.Wide
@@ -200,10 +202,15 @@ func (b *builder) state() piece.State {
 func (b *builder) frame() {
 	b.standing()
 	b.bar()
+	b.framing = true
 	for i := range b.r.Openings {
 		if b.r.Openings[i].Wall == b.w.Index {
 			b.open(i)
 		}
+	}
+	for i, p := range b.waits {
+		b.packs(p, &b.w.Openings[i])
+		b.nails(p, &b.w.Openings[i])
 	}
 	b.uprights()
 	b.overHoles()
@@ -288,7 +295,7 @@ func (b *builder) put(m Member) {
 	b.sticks = append(b.sticks, m)
 }
 
-// upright returns a stick that stands.
+// stand returns a stick that stands.
 func (b *builder) stand(role Role, name string, state piece.State, left, from, to geom.Length) Member {
 	return Member{
 		Piece: piece.Piece{
@@ -320,6 +327,14 @@ func (b *builder) len(l geom.Length) string { return b.r.Show.Say(l) }
 
 // size prints a width and a height.
 func (b *builder) size(w, h geom.Length) string { return b.len(w) + " x " + b.len(h) }
+
+// closes returns the greatest misfit of a reading that is accepted.
+func (b *builder) closes() geom.Length {
+	if c := b.r.Survey.ClosesWithin; c > 0 {
+		return c
+	}
+	return rules.PlateGap
+}
 
 // place returns the first place that is known.
 func place(list ...finding.Place) finding.Place {

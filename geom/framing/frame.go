@@ -2,10 +2,8 @@ package framing
 
 import (
 	"roomwright/geom"
-	"roomwright/geom/finding"
 	"roomwright/geom/measure"
 	"roomwright/geom/piece"
-	"roomwright/geom/rules"
 )
 
 // frameOpening decides what becomes of the studs at an opening and puts in its
@@ -30,11 +28,10 @@ func (b *builder) frameOpening(p *opening) {
 		b.cripples(p, &o)
 	} else {
 		b.cuts(p, &o)
-		b.packs(p, &o)
 	}
-	b.nails(p, &o)
 	b.checkHeader(p, &o)
 	b.w.Openings = append(b.w.Openings, o)
+	b.waits = append(b.waits, p)
 	b.bars = append(b.bars, bar{
 		Span:     geom.Span{From: p.kings.From - b.t, To: p.kings.To + b.t},
 		leftStud: true, rightStud: true, what: "opening " + p.o.Name,
@@ -201,46 +198,5 @@ func (b *builder) cripples(p *opening, o *Opening) {
 		if free {
 			b.add(p, b.stand(CrippleBelow, "cripple", piece.New, s.From, b.w.PlateTop, top))
 		}
-	}
-}
-
-// packs finds the gaps beside new kings that are too narrow for a bay, and
-// fills them.
-func (b *builder) packs(p *opening, o *Opening) {
-	outer := p.outer(b.t)
-	var gaps []Pack
-	if p.left == newKing {
-		for i := len(b.studs) - 1; i >= 0; i-- {
-			if u := &b.studs[i]; (u.fate == kept || u.fate == king) && b.right(i) <= outer.From {
-				gaps = append(gaps, Pack{X: geom.Span{From: b.right(i), To: outer.From}, StudNo: u.no})
-				break
-			}
-		}
-	}
-	if p.right == newKing {
-		for i := range b.studs {
-			if u := &b.studs[i]; (u.fate == kept || u.fate == king) && u.left >= outer.To {
-				gaps = append(gaps, Pack{X: geom.Span{From: outer.To, To: u.left}, StudNo: u.no})
-				break
-			}
-		}
-	}
-	for _, g := range gaps {
-		if g.X.Len() < rules.PackFrom || g.X.Len() >= rules.PackUpTo {
-			continue
-		}
-		o.Packs = append(o.Packs, g)
-		m := b.stand(Packing, "packing", piece.New, g.X.From, b.w.PlateTop, b.w.PlateLow)
-		m.Box.Max.X = g.X.To
-		what := "one " + b.wall.Frame.Stud.Name
-		if g.X.Len() != b.t {
-			m.Profile = piece.Profile{Name: "plywood packing", Thick: g.X.Len(), Wide: b.w.Depth}
-			what = "plywood"
-		}
-		b.add(p, m)
-		b.say(finding.Note, place(p.o.Across.At, p.o.At), "gap beside a king",
-			"there is a narrow gap between a new king of opening "+p.o.Name+" and the stud beside it",
-			b.len(g.X.Len())+" to stud "+itoa(g.StudNo), "a bay of "+b.len(rules.PackUpTo)+" or more, or packed",
-			"pack it with "+what, rules.PackSource)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"roomwright/geom"
 	"roomwright/geom/finding"
+	"roomwright/geom/measure"
 	"roomwright/geom/room"
 	"roomwright/geom/rules"
 )
@@ -82,7 +83,7 @@ func (b *builder) checkThickness(p *opening, at finding.Place) {
 	sum := n*h.Timber.Thick + (n-1)*h.Filler
 	parts := itoa(plies(h)) + " plies of " + b.exact(h.Timber.Thick)
 	if h.Filler > 0 && n > 1 {
-		parts += ", " + itoa(plies(h)-1) + " filler of " + b.sheet(h.Filler)
+		parts += ", " + itoa(plies(h)-1) + " filler of " + b.exact(h.Filler)
 	}
 	if h.Flat {
 		sum = h.Timber.Wide
@@ -110,8 +111,14 @@ func (b *builder) checkThickness(p *opening, at finding.Place) {
 	}
 }
 
-// exact prints a thickness without the rounding of other lengths.
-func (b *builder) exact(l geom.Length) string { return b.sheet(l) }
+// exact prints a thickness finer than other lengths.
+func (b *builder) exact(l geom.Length) string {
+	step := geom.Inch / 64
+	if b.r.Show.Form == measure.MillimetresOnly {
+		step = geom.Millimetre / 10
+	}
+	return measure.Show{Form: b.r.Show.Form, To: step}.Say(l)
+}
 
 // nails lists how the sticks of an opening are nailed.
 func (b *builder) nails(p *opening, o *Opening) {
@@ -127,6 +134,12 @@ func (b *builder) nails(p *opening, o *Opening) {
 			n := &o.Nails[len(o.Nails)-1]
 			n.Nails += "; drive at a slight angle, the nail is as long as the header is thick"
 			n.Source += "; " + rules.NailPointSource
+		}
+	}
+	if b.fresh() {
+		add(rules.NailPlateToFloor)
+		if b.topPlates() > 1 {
+			add(rules.NailDoubleTop)
 		}
 	}
 	add(rules.NailPlateToStud)

@@ -52,11 +52,17 @@ func (h *Hole) known() bool { return !h.Rough.Empty() }
 func (b *builder) hole(d *room.Existing, window bool) {
 	h := Hole{Name: d.Name, Window: window || d.Window, Thing: *d}
 	x, ok := b.spot(d.Across, d.Size.W)
+	if off := x.Len() - d.Size.W; ok && off.Abs() > b.closes() {
+		b.say(finding.Error, place(d.Across.At, d.At), "two widths for a door",
+			"the width of "+h.word()+" is given twice",
+			b.len(d.Size.W)+" as its size; "+b.len(x.Len())+" from edge to edge",
+			"no more than "+b.len(b.closes())+" apart", "tape it again", "")
+	}
 	if ok && (!h.Window || d.Bottom.Known()) && !d.Bottom.Unknown {
 		h.Clear = geom.RectOf(x.From, d.Bottom.Value, x.To, d.Bottom.Value+d.Size.H)
 		h.Rough = h.Clear
 		past := max(-x.From, x.To-b.w.Length)
-		if past > max(b.r.Survey.ClosesWithin, rules.PlateGap) {
+		if past > b.closes() {
 			b.say(finding.Error, place(d.Across.At, d.At), "door past the end of its wall",
 				h.word()+" runs past the end of wall "+b.w.Name,
 				b.span(x)+" from left", "0 to "+b.len(b.w.Length), "tape it again", "")

@@ -77,8 +77,9 @@ func (b *builder) prefix() string {
 	letters := strings.IndexFunc(name, func(r rune) bool {
 		return (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
 	}) < 0
-	first := strings.ToUpper(name[:min(1, len(name))])
-	row := strings.Trim(name, first) == "" && (first >= "P" || first == "L" || first == "M")
+	upper := strings.ToUpper(name)
+	first := upper[:min(1, len(upper))]
+	row := strings.Trim(upper, first) == "" && (first >= "P" || first == "L" || first == "M")
 	if !letters || name == "" || row {
 		return name + "-"
 	}

@@ -19,7 +19,7 @@ const (
 	placed
 )
 
-// framed is an opening with its place, before the sticks are put in.
+// opening is an opening with its place, before the sticks are put in.
 type opening struct {
 	o     *room.Opening
 	index int
@@ -212,11 +212,10 @@ func (b *builder) near(p *opening, want geom.Length) string {
 		best := -1
 		var least geom.Length
 		for i := range b.studs {
-			face, word := b.right(i), "left"
+			face := b.right(i)
 			if k == room.KingRight {
-				face, word = b.studs[i].left-width, "right"
+				face = b.studs[i].left - width
 			}
-			_ = word
 			f := b.try(geom.Span{From: face, To: face + width}, p.jacks)
 			if u := b.studs[i].fate; u != kept && u != king || !b.agreeable(&f) {
 				continue

@@ -60,13 +60,15 @@ func (b *builder) meets(o *Opening, at *ServiceAt, s *room.Service) {
 	posts := geom.Span{From: o.Kings.From - b.t, To: o.Kings.To + b.t}
 	what := ""
 	switch {
+	case !touch(at.Box.X(), posts):
+		return
 	case at.Unknown:
 		what = "it is not known where a " + s.What + " runs in wall " + b.w.Name + ", in which opening " + o.Name + " is cut"
 	case crossed:
 		what = "a " + s.What + " is where opening " + o.Name + " is cut"
 	case between && wired(s.What):
 		what = "a " + s.What + " is in a bay that opening " + o.Name + " cuts: its cable runs up or down through it"
-	case touch(at.Box.X(), posts) && !o.Rough.X().Holds(at.Box.Mid().X):
+	case at.Box.Min.X <= o.Rough.Min.X || at.Box.Max.X >= o.Rough.Max.X:
 		what = "a " + s.What + " is where the jacks and kings of opening " + o.Name + " are nailed"
 	default:
 		return

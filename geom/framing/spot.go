@@ -62,7 +62,7 @@ func (b *builder) thing(a room.Across) (geom.Length, bool) {
 		}
 	}
 	for i := range b.r.Openings {
-		if o := &b.r.Openings[i]; o.Name == a.Thing && o.Wall == b.w.Index {
+		if o := &b.r.Openings[i]; o.Name == a.Thing && o.Wall == b.w.Index && b.framing {
 			if b.progress[i] == placing {
 				b.say(finding.Error, a.At, "openings placed on each other",
 					"the place of opening "+o.Name+" leads back to itself",

@@ -154,7 +154,7 @@ func (b *builder) asFound(p *room.StudPlan) []geom.Length {
 // checkFound reports marks that no wall can have.
 func (b *builder) checkFound(p *room.StudPlan) {
 	slip := max(rules.DoubleUp, 2*b.r.Survey.TapeReadsTo)
-	far := max(b.r.Survey.ClosesWithin, slip)
+	far := max(b.closes(), slip)
 	at := place(p.At, b.wall.At)
 	for i := range b.studs {
 		past := max(-b.studs[i].left, b.right(i)-b.w.Length)
@@ -232,6 +232,7 @@ func (b *builder) uprights() {
 				continue
 			}
 			m.State, m.Opening = piece.Removed, u.opening
+			m.From = b.r.Openings[u.opening].At
 		case cut:
 			continue
 		case under:

@@ -34,8 +34,8 @@ type Member struct {
 	piece.Piece
 	Role    Role
 	Opening int // index of the opening it belongs to, -1 when none
-	Depth   int // which ply of several that share a box, from the room side; 0 is nearest
-	StudNo  int // number of the stud it is, or was cut from, counted from the left; 0 when none
+	Depth   int // which of several that share a box, plies and fillers counted from the room side; 0 is nearest
+	StudNo  int // number of the existing stud it is, or was cut from, counted from the left; 0 when none
 }
 
 // Wall is one wall set out.
@@ -80,7 +80,7 @@ type Opening struct {
 	Sill      geom.Rect   // the rough sill, all members; empty for a doorway
 	Kings     geom.Span   // between the inner faces of the kings
 	LeftKing  int         // index in Members
-	RightKing int         //
+	RightKing int         // likewise; two openings side by side may share one
 	UpperCut  geom.Length // height of the upper saw cut, zero when no stud is cut
 	LowerCut  geom.Length // height of the lower saw cut
 	LetIn     geom.Length // clearance to get the header in
@@ -102,7 +102,7 @@ type Cut struct {
 // Pack is a gap between a king and the stud beside it that is to be packed.
 type Pack struct {
 	X      geom.Span
-	StudNo int
+	StudNo int // 0 when it is the king of another opening
 }
 
 // Joint is one line of the nailing schedule.
@@ -112,7 +112,8 @@ type Joint struct {
 	Source string
 }
 
-// Hole is an existing door or window in the wall.
+// Hole is an existing door or window in the wall. Where its place is not known
+// both rectangles are empty.
 type Hole struct {
 	Name   string
 	Window bool

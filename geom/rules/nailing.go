@@ -14,6 +14,8 @@ const (
 	NailHeaderToCripple
 	NailFlatHeader
 	NailPacking
+	NailPlateToFloor
+	NailDoubleTop
 )
 
 // Nailing is one joint: its nails, and where they are from. The nails of the
@@ -79,6 +81,25 @@ func Nailed(j NailedJoint) Nailing {
 			"packing between a king and the stud beside it",
 			"16d common at 24 in on center, face nailed, as stud to stud",
 			"IRC Table R602.3(1) on a city permit drawing (columns separated in the copy read); for packing common practice, no source",
+		}
+	}
+	return nailedPlate(j)
+}
+
+// nailedPlate returns how the plates of a wall to be built are nailed.
+func nailedPlate(j NailedJoint) Nailing {
+	switch j {
+	case NailPlateToFloor:
+		return Nailing{
+			"bottom plate to the joist or blocking under it",
+			"16d common at 16 in on center, face nailed",
+			"IRC Table R602.3(1), public transcription of key rows",
+		}
+	case NailDoubleTop:
+		return Nailing{
+			"upper top plate to the lower one",
+			"16d common at 16 in on center, face nailed; laps 24 in or more with 8-16d at each side",
+			"IRC Table R602.3(1), public transcription of key rows",
 		}
 	}
 	return Nailing{}
