@@ -1,0 +1,297 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"roomwright/geom"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/paper"
+)
+
+// Compose puts a spec on paper: one sheet, and as many continuation sheets as
+// its reading matter needs. It also tells, in words, what could not be done as
+// asked; normally nothing.
+func Compose(spec Spec) ([]Sheet, []string) {
+	c := &composer{spec: spec.clean(), form: formOf(spec.Size)}
+	var pages []page
+	rest := c.everything()
+	if spec.Main != nil {
+		first := c.first()
+		pages, rest = append(pages, first), first.rest
+	}
+	for n := len(pages); rest.any(); n++ {
+		p := c.more(rest)
+		if p.rest.size() >= rest.size() {
+			// Nothing went on: what is left fits no sheet of this size.
+			c.say("some of the reading matter fits no sheet of this size")
+			break
+		}
+		pages, rest = append(pages, p), p.rest
+	}
+	out := make([]Sheet, len(pages))
+	for i, p := range pages {
+		out[i] = c.sheet(p, i, len(pages))
+	}
+	return out, c.said
+}
+
+// composer is one spec on its way to paper.
+type composer struct {
+	spec  Spec
+	form  form
+	views []view // of the main view, one for each scale tried
+	said  []string
+}
+
+func (c *composer) say(format string, a ...any) { c.said = append(c.said, fmt.Sprintf(format, a...)) }
+
+// page is one sheet before its title band.
+type page struct {
+	elements []drawing.Element
+	main     *view
+	section  string // scale of its sections, empty when there are none
+	sections int
+	text     bool // reading matter besides sections
+	rest     rest
+}
+
+// rest is what is still to be put on a sheet.
+type rest struct {
+	sections []Draw
+	matter   []matter
+}
+
+func (r rest) any() bool { return len(r.sections)+len(r.matter) > 0 }
+
+// size says how much is left, so that progress can be told.
+func (r rest) size() geom.Length {
+	h := geom.Length(len(r.sections)) * geom.Metre
+	for _, m := range r.matter {
+		h += m.block(mm(80)).h
+	}
+	return h
+}
+
+// clean returns the spec with every text fit for one line of a drawing, and
+// without empty ones.
+func (s Spec) clean() Spec {
+	list := func(in []string) []string {
+		var out []string
+		for _, t := range in {
+			if t = clean(t); t != "" && !slices.Contains(out, t) {
+				out = append(out, t)
+			}
+		}
+		return out
+	}
+	s.Cautions, s.Warnings, s.Assumed = list(s.Cautions), list(s.Warnings), list(s.Assumed)
+	b := &s.Band
+	for _, t := range []*string{
+		&b.Big, &b.Title, &b.Subtitle, &b.Project, &b.Room, &b.Units, &b.DatumWord, &b.Datum, &b.MeasuredTo, &b.Kind,
+		&b.DrawnBy, &b.Approved, &b.Owner, &b.Status, &b.Date, &b.Revision, &b.Number, &b.File,
+	} {
+		*t = clean(*t)
+	}
+	return s
+}
+
+// mainAt returns the main view at a scale, made once.
+func (c *composer) mainAt(s paper.Scale) view {
+	for _, v := range c.views {
+		if v.scale == s {
+			return v
+		}
+	}
+	v := viewAt(c.spec.Main, s)
+	c.views = append(c.views, v)
+	return v
+}
+
+// fits reports whether the view fits a field.
+func (v view) fits(field geom.Rect) bool { return v.bounds.W() <= field.W() && v.h() <= field.H() }
+
+// largest returns the main view at the largest scale at which it fits.
+func (c *composer) largest(field geom.Rect) (view, bool) {
+	for _, s := range c.candidates() {
+		if v := c.mainAt(s); v.fits(field) {
+			return v, true
+		}
+	}
+	return view{}, false
+}
+
+// candidates returns the scales to be tried: the one asked for, else the
+// standard ones, then smaller and smaller ones so that no view is too large.
+func (c *composer) candidates() []paper.Scale {
+	var out []paper.Scale
+	if c.spec.Fixed != nil {
+		out = append(out, *c.spec.Fixed)
+	}
+	for _, s := range c.spec.Scales {
+		if c.spec.Fixed == nil || s.Ratio > c.spec.Fixed.Ratio {
+			out = append(out, s)
+		}
+	}
+	return smaller(out)
+}
+
+// first arranges the sheet with the main view: of all arrangements the one
+// with the largest scale, then the one that leaves least over.
+func (c *composer) first() page {
+	var best page
+	var found bool
+	for _, a := range c.arrangements() {
+		v, ok := c.largest(a.field)
+		if !ok {
+			continue
+		}
+		p := c.pack(a, v)
+		if !found || v.scale.Ratio < best.main.scale.Ratio ||
+			(v.scale.Ratio == best.main.scale.Ratio && p.rest.size() < best.rest.size()) {
+			best, found = p, true
+		}
+	}
+	if !found {
+		a := c.arrangements()[0]
+		s := c.candidates()
+		best = c.pack(a, c.mainAt(s[len(s)-1]))
+		c.say("the view %q does not fit %s at any scale", best.main.plate.Title, c.spec.Size.Name)
+	}
+	if f := c.spec.Fixed; f != nil && best.main.scale != *f {
+		c.say("at %s the view %q does not fit %s; drawn at %s",
+			f.Name, best.main.plate.Title, c.spec.Size.Name, best.main.scale.Name)
+	}
+	return best
+}
+
+// legendOf returns the samples of some plates, each once.
+func legendOf(plates ...drawing.Plate) legend {
+	var l legend
+	for _, p := range plates {
+		for _, s := range p.Legend {
+			if !slices.ContainsFunc(l.samples, func(t drawing.Sample) bool { return t.Words == s.Words }) {
+				l.samples = append(l.samples, s)
+			}
+		}
+	}
+	return l
+}
+
+// reading returns the reading matter of some plates, in the order in which it
+// is read.
+func (c *composer) reading(plates ...drawing.Plate) []matter {
+	var out []matter
+	n := notes{id: "notes", heading: "Notes"}
+	for _, p := range plates {
+		for i, t := range p.Tables {
+			if len(t.Columns) > 0 && len(t.Rows) > 0 {
+				out = append(out, table{Table: t, id: fmt.Sprintf("table-%d", i+1)})
+			}
+		}
+		for _, s := range p.Notes {
+			if s = clean(s); s != "" && !slices.Contains(n.items, s) {
+				n.items = append(n.items, s)
+			}
+		}
+	}
+	if len(n.items) > 0 {
+		out = append(out, n)
+	}
+	return out
+}
+
+// warned and assumed return those lists as matter, nil when empty.
+func (c *composer) warned() matter {
+	if len(c.spec.Warnings) == 0 {
+		return nil
+	}
+	return notes{id: "warnings", heading: "Warnings", items: c.spec.Warnings}
+}
+
+func (c *composer) assumed() matter {
+	if len(c.spec.Assumed) == 0 {
+		return nil
+	}
+	return notes{id: "assumed", heading: "Assumed values", items: c.spec.Assumed}
+}
+
+// everything returns all there is to put for a spec without a main view.
+func (c *composer) everything() rest {
+	r := rest{sections: c.spec.Sections}
+	for _, m := range []matter{c.warned(), c.assumed()} {
+		if m != nil {
+			r.matter = append(r.matter, m)
+		}
+	}
+	return r
+}
+
+// sheet puts the band on a page.
+func (c *composer) sheet(p page, i, of int) Sheet {
+	b := c.spec.Band
+	s := Sheet{ID: c.spec.ID, Size: c.spec.Size, Scale: paper.Full()}
+	said := scales{main: "no view", section: p.section}
+	if p.main != nil {
+		s.Scale = p.main.scale
+		said.main = p.main.scale.Name
+	} else if p.section != "" {
+		said = scales{main: p.section}
+	}
+	title := b.Title
+	if i > 0 {
+		what := "notes"
+		if p.sections > 0 {
+			what = "details"
+			if p.text {
+				what = "details and notes"
+			}
+		}
+		b.Subtitle = what + ", to the sheet before"
+		title = what
+		s.ID += "-notes"
+		if i > 1 {
+			s.ID += fmt.Sprintf("-%d", i)
+			title = fmt.Sprintf("%s %d", what, i)
+		}
+	}
+	s.Title = b.Big + ", " + lowerFirst(title)
+	s.Desc = c.describe(p, said)
+	band, late := b.draw(c.form, said)
+	s.late = late
+	white := drawing.Area{Layer: drawing.TitleBlock, Fill: drawing.White,
+		Outline: geom.RectOf(0, 0, geom.Length(s.Size.W), geom.Length(s.Size.H)).Polygon()}
+	s.Elements = append(append([]drawing.Element{white}, p.elements...), band...)
+	return s
+}
+
+// describe says what is on a page.
+func (c *composer) describe(p page, s scales) string {
+	var parts []string
+	if p.main != nil {
+		what := clean(p.main.plate.Title)
+		if sub := clean(p.main.plate.Subtitle); sub != "" {
+			what += ", " + sub
+		}
+		parts = append(parts, what+". Scale "+written(p.main.scale)+".")
+	}
+	if p.sections > 0 {
+		parts = append(parts, fmt.Sprintf("Sections: %d, at scale %s.", p.sections, p.section))
+	}
+	if n := len(c.spec.Cautions); n > 0 {
+		parts = append(parts, fmt.Sprintf("Cautions: %d.", n))
+	}
+	if p.text {
+		parts = append(parts, "Notes and lists beside the drawing.")
+	}
+	return strings.Join(parts, " ")
+}
+
+func lowerFirst(s string) string {
+	r := []rune(s)
+	if len(r) > 0 {
+		r[0] = []rune(strings.ToLower(string(r[0])))[0]
+	}
+	return string(r)
+}

@@ -1,0 +1,221 @@
+package sheet
+
+import (
+	"roomwright/geom"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/paper"
+)
+
+// more arranges a continuation sheet: sections in rows above, reading matter
+// in columns below, the key square in its usual corner. The sections get the
+// largest scale at which nothing is left over; when something always is, the
+// largest at which as many of them as possible fit.
+func (c *composer) more(r rest) page {
+	least := c.form.top - c.form.bottom - keySide - apart
+	var best page
+	for i, shown := range c.shelves(r.sections, least) {
+		p := c.moreWith(r, shown)
+		if !p.rest.any() {
+			return p
+		}
+		if i == 0 {
+			best = p
+			if none := c.moreWith(rest{matter: r.matter}, nil); none.rest.any() {
+				break // the reading matter alone fills more than a sheet
+			}
+		}
+	}
+	return best
+}
+
+// moreWith arranges a continuation sheet with some sections at their scale.
+func (c *composer) moreWith(r rest, shown []view) page {
+	f := c.form
+	p := page{}
+	p.rest.sections = r.sections[len(shown):]
+	id := names()
+	top := f.top
+	var plates []drawing.Plate
+	x, tall := f.left, geom.Length(0)
+	for _, v := range shown {
+		w := v.wide(c.spec.Metric)
+		if x > f.left && x+w > f.right {
+			x, top, tall = f.left, top-tall-apart, 0
+		}
+		p.elements = append(p.elements, v.put(x, top, min(f.right, x+w), false, c.spec.Metric, id))
+		x += w + stripApart
+		tall = max(tall, v.h())
+		plates = append(plates, v.plate)
+		p.section, p.sections = v.scale.Name, len(shown)
+	}
+	if tall > 0 {
+		top -= tall + apart
+	}
+	columns := c.columns(top)
+	last := columns[len(columns)-1]
+	last.takeFoot(c.spec.Key.block())
+	flow := joined(append(r.matter[:len(r.matter):len(r.matter)], c.reading(plates...)...))
+	flow = oneLegend(flow, legendOf(plates...), last)
+	// The cautions stand on this sheet too, unless it begins with their rest.
+	again := cautions{items: c.spec.Cautions}
+	if len(again.items) > 0 && !carried(flow) && again.block(columns[0].box.W()).h <= columns[0].free() {
+		flow = append([]matter{again}, flow...)
+	}
+	p.rest.matter = settle(flow, columns)
+	p.text = len(flow) > 0
+	for _, col := range columns {
+		p.elements = append(p.elements, col.draw(c.spec.Metric, id)...)
+	}
+	return p
+}
+
+// settle puts matter into the first column that takes it whole, else in parts
+// from column to column, and returns what is left.
+func settle(flow []matter, columns []*column) []matter {
+	var left []matter
+next:
+	for _, m := range flow {
+		for _, col := range columns {
+			if col.take(m) {
+				continue next
+			}
+		}
+		for _, col := range columns {
+			if head, tail := m.part(col.box.W(), col.free()); head != nil && col.take(head) {
+				if m = tail; m == nil {
+					continue next
+				}
+			}
+		}
+		left = append(left, m)
+	}
+	return left
+}
+
+// oneLegend joins the samples of a sheet's sections with a legend left over
+// from the sheet before, and puts it over the key square when it fits there.
+func oneLegend(flow []matter, l legend, last *column) []matter {
+	var out []matter
+	for _, m := range flow {
+		if old, ok := m.(legend); ok {
+			l = legendOf(drawing.Plate{Legend: old.samples}, drawing.Plate{Legend: l.samples})
+			continue
+		}
+		out = append(out, m)
+	}
+	if len(l.samples) == 0 || last.takeFoot(l.block(last.legendWide())) {
+		return out
+	}
+	for i, m := range out {
+		if _, ok := m.(cautions); !ok {
+			return append(out[:i:i], append([]matter{l}, out[i:]...)...)
+		}
+	}
+	return append(out, l)
+}
+
+// joined puts lists of the same kind together.
+func joined(flow []matter) []matter {
+	var out []matter
+next:
+	for _, m := range flow {
+		n, ok := m.(notes)
+		for i := range out {
+			if old, same := out[i].(notes); ok && same && old.id == n.id {
+				old.items = append(old.items[:len(old.items):len(old.items)], n.items...)
+				out[i] = old
+				continue next
+			}
+		}
+		out = append(out, m)
+	}
+	return out
+}
+
+// carried reports whether the matter begins with cautions carried over.
+func carried(flow []matter) bool {
+	if len(flow) == 0 {
+		return false
+	}
+	_, ok := flow[0].(cautions)
+	return ok
+}
+
+// shelves returns as many sections as go into the given height, at each scale
+// at which that is so, the largest first. It never returns nothing.
+func (c *composer) shelves(list []Draw, h geom.Length) [][]view {
+	if len(list) == 0 {
+		return [][]view{nil}
+	}
+	var out [][]view
+	for n := len(list); n > 0 && out == nil; n-- {
+		for _, s := range smaller(c.sectionScales()) {
+			views := make([]view, n)
+			for i, d := range list[:n] {
+				views[i] = viewAt(d, s)
+			}
+			if c.shelved(views) <= h {
+				out = append(out, views)
+			}
+		}
+	}
+	if out != nil {
+		return out
+	}
+	// Too large at any scale: better over the edge of its place than lost.
+	s := c.sectionScales()
+	v := viewAt(list[0], s[len(s)-1])
+	c.say("the view %q does not fit %s at any scale", v.plate.Title, c.spec.Size.Name)
+	return [][]view{{v}}
+}
+
+// smaller returns scales with some more, each half as large as the one before.
+func smaller(list []paper.Scale) []paper.Scale {
+	out := list[:len(list):len(list)]
+	last := int64(1)
+	for _, s := range list {
+		last = max(last, s.Ratio)
+	}
+	for range 4 {
+		last *= 2
+		s := paper.Scale{Ratio: last}
+		s.Name = ratioOf(s)
+		out = append(out, s)
+	}
+	return out
+}
+
+// shelved returns the height of views set in rows; more than any sheet when
+// one is too wide.
+func (c *composer) shelved(views []view) geom.Length {
+	x, total, tall := geom.Length(0), geom.Length(0), geom.Length(0)
+	for _, v := range views {
+		w := v.wide(c.spec.Metric)
+		if w > c.form.wide() {
+			return geom.Metre * 10
+		}
+		if x > 0 && x+w > c.form.wide() {
+			total, x, tall = total+tall+apart, 0, 0
+		}
+		x += w + stripApart
+		tall = max(tall, v.h())
+	}
+	return total + tall
+}
+
+// columns parts the sheet below top into columns of text.
+func (c *composer) columns(top geom.Length) []*column {
+	f := c.form
+	gap := underApart
+	n := max((f.wide()+gap)/(mm(80)+gap), 1)
+	if n > 2 {
+		n, gap = max((f.wide()+fieldApart)/(mm(118)+fieldApart), 1), fieldApart
+	}
+	w := (f.wide() - gap*(n-1)) / n
+	var out []*column
+	for i := geom.Length(0); i < n; i++ {
+		x := f.left + (w+gap)*i
+		out = append(out, &column{box: geom.RectOf(x, f.bottom, x+w, top)})
+	}
+	return out
+}

@@ -1,0 +1,186 @@
+package sheet
+
+import (
+	"roomwright/geom"
+	"roomwright/layouts/drawing"
+	"roomwright/layouts/paper"
+)
+
+// table is a list of rows under a heading.
+type table struct {
+	drawing.Table
+	id   string
+	more bool
+}
+
+const (
+	rowPitch  = 455 * geom.Length(tenth) / 10
+	columnGap = 50 * geom.Length(tenth)
+)
+
+// cellCap returns the cap height of a column: figures to be cut by are larger.
+func cellCap(c drawing.Column) paper.Length {
+	if c.Right && c.Bold {
+		return capHeading
+	}
+	return capWords
+}
+
+// natural returns the widths of the columns when no cell is broken.
+func (t table) natural() []geom.Length {
+	w := make([]geom.Length, len(t.Columns))
+	for i, c := range t.Columns {
+		w[i] = width(c.Heading, capWords, false)
+		for _, row := range t.Rows {
+			if i < len(row) {
+				w[i] = max(w[i], width(clean(row[i]), cellCap(c), c.Bold))
+			}
+		}
+	}
+	return w
+}
+
+// heads reports whether the columns have headings that need a line of their
+// own: the first column's name, or names that would run into the heading.
+func (t table) heads(w []geom.Length) bool {
+	if len(t.Columns) > 0 && t.Columns[0].Heading != "" {
+		return true
+	}
+	x := geom.Length(0)
+	free := width(t.name(), capHeading, true) + mm(4)
+	for i, c := range t.Columns {
+		left := x
+		if c.Right {
+			left = x + w[i] - width(c.Heading, capWords, false)
+		}
+		if c.Heading != "" && left < free {
+			return true
+		}
+		x += w[i] + columnGap
+	}
+	return false
+}
+
+func (t table) name() string {
+	if t.more {
+		return clean(t.Heading) + ", continued"
+	}
+	return clean(t.Heading)
+}
+
+// sum returns the width of the whole table.
+func sum(w []geom.Length) geom.Length {
+	total := geom.Length(0)
+	for i, v := range w {
+		if i > 0 {
+			total += columnGap
+		}
+		total += v
+	}
+	return total
+}
+
+// wide returns the width at which no cell of t is broken.
+func (t table) wide() geom.Length {
+	return max(sum(t.natural()), width(t.name(), capHeading, true))
+}
+
+// columns returns the widths of the columns within w: the widest columns of
+// words give way first.
+func (t table) columns(w geom.Length) []geom.Length {
+	cols := t.natural()
+	for over := sum(cols) - w; over > 0; over = sum(cols) - w {
+		first, second := -1, geom.Length(0)
+		for i := range cols {
+			if first < 0 || cols[i] > cols[first] {
+				first = i
+			}
+		}
+		if first < 0 || cols[first] <= mm(8) {
+			break
+		}
+		for i := range cols {
+			if i != first && cols[i] < cols[first] {
+				second = max(second, cols[i])
+			}
+		}
+		give := min(over, max(cols[first]-second, mm(1)), cols[first]-mm(8))
+		cols[first] -= max(give, 1)
+	}
+	return cols
+}
+
+func (t table) block(w geom.Length) block {
+	cols := t.columns(w)
+	// What is left over goes between the columns, as far as it helps the eye.
+	spare, gap := w-sum(cols), columnGap
+	if n := geom.Length(len(cols) - 1); n > 0 && spare > 0 {
+		gap += min(spare/n, mm(7))
+	}
+	at := make([]geom.Length, len(cols))
+	x := geom.Length(0)
+	for i := range cols {
+		at[i] = x
+		x += cols[i] + gap
+	}
+	full := max(x-gap, width(t.name(), capHeading, true))
+	elements, y := heading(t.name(), full)
+	put := func(i int, y geom.Length, s string, cap paper.Length, bold bool) {
+		if s == "" {
+			return
+		}
+		text := words(at[i], y, s, cap, bold)
+		if t.Columns[i].Right {
+			text.At.X, text.Anchor = at[i]+cols[i], drawing.End
+		}
+		elements = append(elements, text)
+	}
+	base := -geom.Length(capHeading)
+	own := t.heads(cols)
+	if own {
+		base = y
+	}
+	tall := 1
+	for i, c := range t.Columns {
+		lines := wrap(clean(c.Heading), capWords, false, max(cols[i], mm(8)))
+		for k, line := range lines {
+			put(i, base-pitch*geom.Length(k), line, capWords, false)
+		}
+		tall = max(tall, len(lines))
+	}
+	if own {
+		y = base - pitch*geom.Length(tall-1) - rowPitch - mm(0.6)
+	}
+	for _, row := range t.Rows {
+		lines := 1
+		for i, c := range t.Columns {
+			if i >= len(row) {
+				continue
+			}
+			cap := cellCap(c)
+			cell := wrap(clean(row[i]), cap, c.Bold, max(cols[i], mm(8)))
+			for k, line := range cell {
+				put(i, y-pitch*geom.Length(k), line, cap, c.Bold)
+			}
+			lines = max(lines, len(cell))
+		}
+		y -= pitch*geom.Length(lines-1) + rowPitch
+	}
+	return block{id: t.id, title: t.name(), elements: elements, w: full, h: -(y + rowPitch) + belowWords}
+}
+
+func (t table) part(w, h geom.Length) (matter, matter) {
+	k := partAt(len(t.Rows), h, func(k int) geom.Length {
+		some := t
+		some.Rows = t.Rows[:k]
+		return some.block(w).h
+	})
+	// One row alone under a heading is not worth parting a table for.
+	if k == 0 || (k == 1 && len(t.Rows) > 1) {
+		return nil, t
+	}
+	head, rest := t, t
+	head.Rows, rest.Rows = t.Rows[:k], t.Rows[k:]
+	rest.more = true
+	return head, rest
+}
