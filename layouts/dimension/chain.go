@@ -11,7 +11,7 @@ import (
 
 // Row is one line of dimensions end to end.
 type Row struct {
-	Name  string        // printed in the left margin, may be empty
+	Name  string        // printed in the left margin of rows above and below, may be empty
 	At    []geom.Length // positions along the side, ascending
 	From  []geom.Length // for each position, where across its extension line begins; nil is the object
 	Quiet []bool        // by segment: no figure, a label or running mark gives it
@@ -82,14 +82,14 @@ func (c Chain) Draw() (elements []drawing.Element, outer geom.Length) {
 		lines[i].passes = slices.Compact(lines[i].passes)
 		c.place(f, &lines[i])
 		lines[i].out = out
-		far = max(far, out+on(c.Scale, extPast))
+		far = max(far, out+on(c.Scale, max(extPast, nameDown+wordCap*0.31)))
 		if f.textOut() {
-			far = max(far, out+on(c.Scale, textOff+figureCap))
+			far = max(far, out+on(c.Scale, textOff+figureCap*1.06))
 		}
 		step := on(c.Scale, rowPitch)
 		if lift := lines[i].lift; lift > 0 {
 			top := lift + on(c.Scale, figureCap)
-			far = max(far, out+top)
+			far = max(far, out+top+on(c.Scale, figureCap*0.3))
 			room := tickHalf + 0.5
 			if !f.textOut() {
 				room = textOff + figureCap + 0.8
@@ -105,7 +105,7 @@ func (c Chain) Draw() (elements []drawing.Element, outer geom.Length) {
 		}
 	}
 	for _, l := range lines {
-		if l.row.Name != "" && len(l.segs) > 0 {
+		if l.row.Name != "" && len(l.segs) > 0 && !f.upright() {
 			elements = append(elements, c.name(f, l))
 		}
 	}
@@ -117,14 +117,7 @@ func (c Chain) Draw() (elements []drawing.Element, outer geom.Length) {
 
 // name returns the name of a row, in the margin on the height of its line.
 func (c Chain) name(f frame, l line) drawing.Element {
-	at := geom.Pt(c.NamesX, f.across(l.out)-on(c.Scale, 0.9))
-	if f.upright() {
-		// Beside an upright chain there is no margin: the name runs along it.
-		at = f.pt(l.segs[0].from, l.out)
-		at.X -= on(c.Scale, textOff)
-		at.Y -= on(c.Scale, outsideOff)
-		return drawing.Text{Layer: drawing.Dims, At: at, String: l.row.Name, Cap: paper.MM(wordCap), Anchor: drawing.End, Turned: true}
-	}
+	at := geom.Pt(c.NamesX, f.across(l.out)-on(c.Scale, nameDown))
 	return drawing.Text{Layer: drawing.Dims, At: at, String: l.row.Name, Cap: paper.MM(wordCap)}
 }
 

@@ -54,7 +54,11 @@ func (c Chain) pieces(f frame, lines []line, e extension) []drawing.Element {
 			around := geom.Span{From: s.place.span.From - air, To: s.place.span.To + air}
 			if s.place.shown && around.Holds(e.at) {
 				b := c.band(f, l, s)
-				breaks = append(breaks, geom.Span{From: b.From - air, To: b.To + air})
+				foot, head := on(c.Scale, figureCap*0.35), on(c.Scale, figureCap*0.1)
+				if !f.textOut() {
+					foot, head = head, foot
+				}
+				breaks = append(breaks, geom.Span{From: b.From - foot, To: b.To + head})
 			}
 		}
 	}
@@ -62,7 +66,10 @@ func (c Chain) pieces(f frame, lines []line, e extension) []drawing.Element {
 	var out []drawing.Element
 	from := e.start
 	for _, b := range breaks {
-		if b.From > from && b.From < e.stop {
+		if b.From >= e.stop {
+			break
+		}
+		if b.From > from {
 			out = append(out, f.stroke(e.at, from, e.at, b.From))
 		}
 		from = max(from, b.To)
@@ -158,7 +165,7 @@ func (c Chain) draw(f frame, lines []line, row, k int, ext []extension) []drawin
 	}
 	mid := geom.Span{From: s.from, To: s.to}.Mid()
 	if s.place.level == lifted {
-		foot, end := l.out+on(c.Scale, kneeFoot(f)), band.From-on(c.Scale, 0.8)
+		foot, end := l.out+on(c.Scale, kneeFoot(f)), band.From-on(c.Scale, kneeAir)
 		to := kneeEnd(s.place.span, mid, c.Scale)
 		pic = append(pic, Dot(f.pt(mid, l.out), drawing.Dims, c.Scale), f.stroke(mid, l.out, mid, foot))
 		if to != mid {

@@ -41,10 +41,22 @@ const (
 // together, so that every height stands once.
 func once(heights []Height) []Height {
 	list := slices.Clone(heights)
-	slices.SortStableFunc(list, func(a, b Height) int { return cmp.Compare(a.At, b.At) })
+	kind := func(h Height) int {
+		k := 0
+		if h.Bold {
+			k++
+		}
+		if h.Accent {
+			k += 2
+		}
+		return k
+	}
+	slices.SortStableFunc(list, func(a, b Height) int {
+		return cmp.Or(cmp.Compare(a.At, b.At), cmp.Compare(kind(a), kind(b)))
+	})
 	var out []Height
 	for _, h := range list {
-		if n := len(out) - 1; n >= 0 && out[n].At == h.At && out[n].Bold == h.Bold && out[n].Accent == h.Accent {
+		if n := len(out) - 1; n >= 0 && out[n].At == h.At && kind(out[n]) == kind(h) {
 			if h.Word != "" && h.Word != out[n].Word {
 				if out[n].Word != "" {
 					out[n].Word += ", "

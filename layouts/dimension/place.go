@@ -28,8 +28,8 @@ const (
 
 func repeat(n int, each, all string) string { return fmt.Sprintf("%d × %s = %s", n, each, all) }
 
-// gapAlso is the space between a figure and its second form.
-const gapAlso = 1.0
+// kneeAir is between a knee and its figure, in millimetres.
+const kneeAir = 1.0
 
 // place settles where the figures of a line stand.
 func (c Chain) place(f frame, l *line) {
@@ -43,12 +43,12 @@ func (c Chain) place(f frame, l *line) {
 		s.place = place{shown: true}
 		if s.also != "" {
 			with := w + c.Scale.Real(lettering.Width(s.also, paper.MM(wordCap), false))
-			if at, ok := c.inside(l, *s, with); ok {
+			if at, ok := c.inside(f, l, *s, with); ok {
 				s.place = place{shown: true, also: true, span: at, middle: at.Mid()}
 				continue
 			}
 		}
-		if at, ok := c.inside(l, *s, w); ok {
+		if at, ok := c.inside(f, l, *s, w); ok {
 			s.place.span = at
 			continue
 		}
@@ -63,20 +63,27 @@ func (c Chain) place(f frame, l *line) {
 	c.lift(f, l, up)
 }
 
+// tickLean is how far a tight figure gives way to the tick that leans over its
+// segment: the first one across, the last one upright.
+const tickLean = 0.25
+
 // inside finds the place of a figure of width w in its segment: the middle, or
 // the place nearest to it between lines that cross; ok is false where it does
 // not fit at all.
-func (c Chain) inside(l *line, s segment, w geom.Length) (geom.Span, bool) {
+func (c Chain) inside(f frame, l *line, s segment, w geom.Length) (geom.Span, bool) {
 	room := geom.Span{From: s.from, To: s.to}
 	if w+on(c.Scale, fitRoom) > room.Len() {
 		return geom.Span{}, false
 	}
-	half := on(c.Scale, fitRoom) / 2
+	near, end := on(c.Scale, fitRoom/2+tickLean), on(c.Scale, fitRoom/2-tickLean)
+	if f.upright() {
+		near, end = end, near
+	}
 	center := func(m geom.Length) geom.Span { return geom.Span{From: m - w/2, To: m - w/2 + w} }
 	best, found := geom.Span{}, false
 	left := room.From
 	try := func(right geom.Length) {
-		lo, hi := left+half+w/2, right-half-(w-w/2)
+		lo, hi := left+near+w/2, right-end-(w-w/2)
 		left = right
 		if lo > hi {
 			return
@@ -93,7 +100,7 @@ func (c Chain) inside(l *line, s segment, w geom.Length) (geom.Span, bool) {
 	}
 	try(room.To)
 	if !found {
-		return center(room.Mid()), true // the crossing line breaks at the figure
+		return center(min(max(room.Mid(), room.From+near+w/2), room.To-end-(w-w/2))), true // the crossing line breaks at the figure
 	}
 	return best, true
 }
@@ -147,7 +154,7 @@ func (c Chain) lift(f frame, l *line, up []int) {
 			apart = append(apart, p.Len()+on(c.Scale, 1.2))
 		}
 	}
-	// Centres are spread, so distances are taken between left ends.
+	// Left ends are spread, so that every figure is clear of the next.
 	moved := Spread(places, apart)
 	straight := true
 	for i, k := range up {
@@ -157,7 +164,7 @@ func (c Chain) lift(f frame, l *line, up []int) {
 		mid := geom.Span{From: s.from, To: s.to}.Mid()
 		straight = straight && kneeEnd(s.place.span, mid, c.Scale) == mid
 	}
-	l.lift = on(c.Scale, kneeFoot(f)+0.8)
+	l.lift = on(c.Scale, kneeFoot(f)+kneeAir)
 	if !straight {
 		l.lift += on(c.Scale, 2.2)
 	}

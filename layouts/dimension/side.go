@@ -33,6 +33,7 @@ const (
 	outsideOff = 2.6  // a figure beyond the chain, from the last tick
 	rowFirst   = 10.0
 	rowPitch   = 8.0
+	nameDown   = 0.9 // baseline of a row's name below its line
 	dotRadius  = 0.5
 	ringRadius = 0.95
 )
