@@ -62,7 +62,9 @@ func find(list []finding.Finding, rule string) (finding.Finding, bool) {
 // Worked example computed for this project, glazing E15, from IRC R308.4.3
 // (2015), reprint: hazardous only when all four hold.
 func TestWindowTests(t *testing.T) {
-	pane := func(w, h, bottom geom.Length) geom.Rect { return geom.RectOf(geom.In(36), bottom, geom.In(36)+w, bottom+h) }
+	pane := func(w, h, bottom geom.Length) geom.Rect {
+		return geom.RectOf(geom.In(36), bottom, geom.In(36)+w, bottom+h)
+	}
 	cases := []struct {
 		name  string
 		sight geom.Rect

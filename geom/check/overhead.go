@@ -16,7 +16,7 @@ func (k *checker) overhead() {
 	}
 	k.overAll(finding.Finding{
 		Kind: finding.Caution, Rule: "ladders",
-		What: fmt.Sprintf("Set a ladder one out for %d up, tie it where it goes past a landing by %s, and keep you and your tools within its rating. ",
+		What: fmt.Sprintf("Set a ladder one out for %d up, let it stand %s past a landing, and keep you and your tools within its rating. ",
 			rules.LadderOutPerUp, k.say(rules.LadderPast)) +
 			"Do not stand on the top step, and use one that does not conduct near wiring.",
 		Found: "a ceiling is hung", Source: rules.LadderSource,
@@ -27,14 +27,6 @@ func (k *checker) overhead() {
 			What: "An old ceiling, its texture and what lies above it can hold asbestos, and age is no proof either way. " +
 				"Have a sample tested before anything is scraped, drilled or taken down.",
 			Found: k.age(), Source: rules.AsbestosSource,
-		})
-	}
-	if len(k.room.Lights) > 0 {
-		k.overAll(finding.Finding{
-			Kind: finding.Caution, Rule: "wiring of lights",
-			What: "Lights are connected by a licensed electrician under the local code, with the circuit off, locked and proved dead. " +
-				"Ask the fire authority before a ceiling is hung below smoke alarms or sprinklers.",
-			Found: fmt.Sprintf("lights of %d kinds", len(k.room.Lights)), Source: rules.Habit,
 		})
 	}
 	if k.ceiling == nil || k.ceiling.Face >= rules.HeadroomRoom {
