@@ -62,8 +62,12 @@ func (k *checker) cuts(i int) []int {
 	return out
 }
 
-// say prints a length for a message.
-func (k *checker) say(l geom.Length) string { return k.room.Show.Say(l) }
+// say prints a length with its unit, since most of it is read on sheets.
+func (k *checker) say(l geom.Length) string {
+	show := k.room.Show
+	show.Named = true
+	return show.Say(l)
+}
 
 // on keeps a finding for the sheet of wall i.
 func (k *checker) on(i int, f finding.Finding) {

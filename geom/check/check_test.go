@@ -71,11 +71,11 @@ func TestWindowTests(t *testing.T) {
 		kind  finding.Kind
 		want  []string
 	}{
-		{"E15a", pane(geom.In(70), in(33, 12), geom.In(36)), finding.Note, []string{"16.41 ft2, more than 9 ft2: yes", "bottom edge 36 above the floor, less than 18: no"}},
-		{"E15b", pane(geom.In(70), in(33, 12), geom.In(16)), finding.Caution, []string{"bottom edge 16 above the floor, less than 18: yes", "top edge 49-3/4, more than 36: yes", "within 36: yes"}},
+		{"E15a", pane(geom.In(70), in(33, 12), geom.In(36)), finding.Note, []string{"16.41 ft2, more than 9 ft2: yes", "bottom edge 36 in above the floor, less than 18 in: no"}},
+		{"E15b", pane(geom.In(70), in(33, 12), geom.In(16)), finding.Caution, []string{"bottom edge 16 in above the floor, less than 18 in: yes", "top edge 49-3/4 in, more than 36 in: yes", "within 36 in: yes"}},
 		{"E15d", pane(geom.In(36), in(35, 4), geom.In(16)), finding.Note, []string{"8.81 ft2, more than 9 ft2: no"}},
 		{"exactly nine", pane(geom.In(36), geom.In(36), geom.In(16)), finding.Note, []string{"9.00 ft2, more than 9 ft2: no"}},
-		{"low", pane(geom.In(72), geom.In(20), geom.In(16)), finding.Note, []string{"top edge 36, more than 36: no"}},
+		{"low", pane(geom.In(72), geom.In(20), geom.In(16)), finding.Note, []string{"top edge 36 in, more than 36 in: no"}},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
@@ -124,7 +124,7 @@ func TestPaneBesideDoor(t *testing.T) {
 			if ok != (c.want != "") {
 				t.Fatalf("found %v %+v, want %q", ok, f, c.want)
 			}
-			if ok && (!strings.HasPrefix(f.Found, "nearest edge "+c.want+" from the door") || f.Kind != finding.Caution) {
+			if ok && (!strings.HasPrefix(f.Found, "nearest edge "+c.want+" in from the door") || f.Kind != finding.Caution) {
 				t.Errorf("finding %+v, want %q", f, c.want)
 			}
 		})
@@ -231,7 +231,7 @@ func TestUnderTheCeiling(t *testing.T) {
 		{in(82, 3), "door above the ceiling", "casing at 82-1/4"},
 		{in(79, 0), "door above the ceiling", "the door would not open under it"},
 		{in(96, 0), "board above the ceiling", ""},
-		{in(95, 0), "board above the ceiling", "cut to: 95"},
+		{in(95, 0), "board above the ceiling", "cut to: 95 in"},
 		{in(84, 0), "headroom", ""},
 		{in(83, 0), "headroom", "ceiling face 83"},
 	}

@@ -324,9 +324,11 @@ func (j *job) reportServices(row *Row) {
 	if len(hit) == 0 {
 		return
 	}
+	named := j.room.Show
+	named.Named = true
 	j.add(finding.Finding{
 		Kind: finding.Caution, Rule: "services behind screws",
-		What: "Cables or pipes run behind these boards. A screw that goes more than " + j.say(rules.CableSetBack) +
+		What: "Cables or pipes run behind these boards. A screw that goes more than " + named.Say(rules.CableSetBack) +
 			" into a stud can reach them. Find them and choose the screws before fixing.",
 		Found:  list(hit) + " (" + j.corner() + ")",
 		Source: rules.CableSetBackSource,

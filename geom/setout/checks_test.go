@@ -276,7 +276,7 @@ func TestFlatHeader(t *testing.T) {
 // Two findings of the checks over the opening of E5: glazing E15 and lead E24.
 func TestOpeningFindings(t *testing.T) {
 	f, ok := hasRule(setFile(t, "E5"), "safety glazing, window")
-	if want := "16.41 ft2, more than 9 ft2: yes; bottom edge 37-3/4"; !ok || !strings.Contains(f.Found, want) || f.Kind != finding.Note {
+	if want := "16.41 ft2, more than 9 ft2: yes; bottom edge 37-3/4 in"; !ok || !strings.Contains(f.Found, want) || f.Kind != finding.Note {
 		t.Errorf("%+v, want %q: the stops leave 70 x 33-3/4 to see", f, want)
 	}
 	text, err := os.ReadFile(filepath.Join(checks, "E5.yaml"))
