@@ -22,15 +22,16 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 		return p
 	}
 	v := view{r: r, c: r.Ceiling, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}}
-	v.above()
+	v.joists()
 	v.grid()
 	v.add(planwalls.Draw(v.sides, func(d planwalls.Side) []geom.Span { return gaps(d, v.c.Face) }, v.c.Face, s, v.used)...)
 	v.lights()
+	v.ducts()
 	v.metal()
 	v.sections()
 	v.dimensions()
 	v.labels()
-	p.Elements = v.out
+	p.Elements = append(v.under, v.out...)
 	p.Subtitle = v.subtitle()
 	p.Notes = v.notes()
 	p.Legend = v.legend()
@@ -46,6 +47,7 @@ type view struct {
 	show  measure.Show
 	sides []planwalls.Side
 	out   []drawing.Element
+	under []drawing.Element // drawn first; labels may lie on it
 	used  map[string]bool
 	keep  []geom.Rect // where no label may go: main tees, hangers
 }
@@ -67,13 +69,19 @@ func gaps(d planwalls.Side, level geom.Length) []geom.Span {
 	return out
 }
 
-// above draws what hangs over the ceiling: joist centres, ducts and pipes.
-func (v *view) above() {
-	g := drawing.Group{ID: "above", Title: "Joists, ducts and pipes above the ceiling"}
+// joists draws the joist centres over the ceiling. Labels may lie on them.
+func (v *view) joists() {
+	g := drawing.Group{ID: "joists", Title: "Joists above the ceiling"}
 	for _, j := range v.c.Joists {
 		v.used["joist"] = true
 		g.Elements = append(g.Elements, drawing.Line{Style: joistPen(), A: j.From, B: j.To})
 	}
+	v.under = append(v.under, g)
+}
+
+// ducts draws the edges of ducts and pipes over the ceiling.
+func (v *view) ducts() {
+	g := drawing.Group{ID: "ducts", Title: "Ducts and pipes above the ceiling"}
 	for _, o := range v.c.Obstacles {
 		if o.Box.Empty() {
 			continue
@@ -81,7 +89,7 @@ func (v *view) above() {
 		v.used["over"] = true
 		b := o.Box.Polygon()
 		for i := range b {
-			g.Elements = append(g.Elements, drawing.Line{Style: overPen(o.What), A: b[i], B: b[(i+1)%4]})
+			g.Elements = append(g.Elements, drawing.Line{Style: overPen(), A: b[i], B: b[(i+1)%4]})
 		}
 	}
 	v.add(g)
@@ -91,7 +99,7 @@ func joistPen() drawing.Style {
 	return drawing.Style{Layer: drawing.JoistLine, Pen: drawing.P18, Dash: drawing.Joist}
 }
 
-func overPen(string) drawing.Style {
+func overPen() drawing.Style {
 	return drawing.Style{Layer: drawing.Duct, Pen: drawing.P35, Dash: drawing.Overhead}
 }
 
@@ -161,7 +169,8 @@ func (v *view) sections() {
 			continue
 		}
 		v.used["section"] = true
-		g := []drawing.Element{marks.Pennant(c.Letter, c.From, c.Look, v.s), marks.Pennant(c.Letter, c.To, c.Look, v.s)}
+		from, to := cuts.Inside(c, v.c.Outline.Bounds(), v.mm(5))
+		g := []drawing.Element{marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s)}
 		for _, e := range g {
 			v.keep = append(v.keep, drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.6)))
 		}
@@ -200,7 +209,7 @@ func (v *view) dimensions() {
 	top := dimension.Stick{
 		From: room.Min.X, To: room.Max.X, Edge: f.Max.Y + v.mm(7), Flip: true, Datum: room.Min.X,
 		Marks: teeMarks(v.c.XLines, room.X(), room.Min.X), NamesX: names, Scale: v.s, Show: v.show,
-		Name: []string{"string marks, tape", "hooked at corner " + v.r.Plan.Sides[0].Start, "bold: tee line"},
+		Name: []string{"string marks from", "corner " + v.r.Plan.Sides[0].Start + "; bold: tees"},
 	}
 	e, _ := top.Draw()
 	v.add(e...)

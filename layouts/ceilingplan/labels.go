@@ -247,7 +247,7 @@ func (v *view) legend() []drawing.Sample {
 		out = append(out, drawing.Sample{Words: "joist center, above", Swatch: []drawing.Element{line(joistPen(), 0)}})
 	}
 	if v.used["over"] {
-		out = append(out, drawing.Sample{Words: "duct or pipe, above", Swatch: []drawing.Element{line(overPen(""), 0)}})
+		out = append(out, drawing.Sample{Words: "duct or pipe, above", Swatch: []drawing.Element{line(overPen(), 0)}})
 	}
 	if v.used["section"] {
 		out = append(out, drawing.Sample{Words: "section, looking the way it points", Swatch: []drawing.Element{marks.Pennant("X", geom.Pt(mm(6), 0), marks.RightWay, full)}})

@@ -143,3 +143,13 @@ func offLine(at geom.Length, lines []ceiling.TeeLine, face geom.Length) geom.Len
 	}
 	return at
 }
+
+// Inside returns the ends of a cut moved at least so far in from the edges of
+// the room, for its marks.
+func Inside(c Cut, room geom.Rect, by geom.Length) (from, to geom.Point) {
+	in := room.Inset(by)
+	clamp := func(p geom.Point) geom.Point {
+		return geom.Pt(min(max(p.X, in.Min.X), in.Max.X), min(max(p.Y, in.Min.Y), in.Max.Y))
+	}
+	return clamp(c.From), clamp(c.To)
+}

@@ -130,7 +130,8 @@ func (v *view) sections() {
 			v.add(marks.Pennant(c.Letter, d.At(x, d.Outer+v.mm(4.5)), way, v.s),
 				marks.Pennant(c.Letter, d.At(x, -d.Finished-v.mm(4.5)), way, v.s))
 		case cuts.Ceiling:
-			v.add(marks.Pennant(c.Letter, c.From, c.Look, v.s), marks.Pennant(c.Letter, c.To, c.Look, v.s))
+			from, to := cuts.Inside(c, v.r.Plan.Finished.Bounds(), v.mm(5))
+			v.add(marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s))
 		}
 	}
 }
@@ -158,6 +159,15 @@ func (v *view) letterPlace(d planwalls.Side) geom.Length {
 			mid := d.Wall.Openings[c.Opening].Rough.X().Mid()
 			taken = append(taken, geom.Span{From: mid - half, To: mid + half})
 		}
+		if c.Kind != cuts.Ceiling {
+			continue
+		}
+		from, to := cuts.Inside(c, v.r.Plan.Finished.Bounds(), v.mm(5))
+		for _, p := range []geom.Point{from, to} {
+			if x, in := d.Foot(p); in < v.mm(20) {
+				taken = append(taken, geom.Span{From: x - half, To: x + half})
+			}
+		}
 	}
 	best, most := d.Length/2, geom.Length(-1)
 	for _, part := range planwalls.Between(geom.Span{From: v.mm(12), To: d.Length - v.mm(12)}, taken) {
@@ -176,6 +186,9 @@ func (v *view) words() {
 	pl := marks.NewPlacer(v.s)
 	pl.BlockElements(v.out)
 	for _, d := range v.sides {
+		pl.Block(geom.Polygon(d.Box(geom.Span{From: 0, To: d.Length}, geom.Span{From: -d.Finished - v.mm(0.8), To: d.Outer + v.mm(0.8)})).Bounds())
+	}
+	for _, d := range v.sides {
 		for _, h := range d.Wall.Doors {
 			if !h.Clear.Empty() {
 				v.name(pl, d, h.Clear.X(), []string{h.Name, v.size(h.Clear)}, !h.Window)
@@ -185,20 +198,17 @@ func (v *view) words() {
 			v.name(pl, d, o.Rough.X(), []string{o.Name, "clear " + v.size(o.Clear)}, false)
 		}
 	}
-	mid := v.r.Plan.Finished.Bounds().Mid()
 	lines := []string{v.r.Room.Title}
 	if c := v.r.Ceiling; c != nil {
 		lines = append(lines, "ceiling at "+v.show.Figure(c.Face))
 	}
-	if e, ok := pl.Words(lines[:1], paper.MM(2.8), true, drawing.Words, mid, mid.Add(geom.Pt(0, v.mm(12))), mid.Add(geom.Pt(0, -v.mm(12)))); ok {
-		v.add(e...)
-		pl.BlockElements(e)
+	mid := v.r.Plan.Finished.Bounds().Mid()
+	var places []geom.Point
+	for _, up := range []float64{0, 10, -10, 20, -20, 30, -30} {
+		places = append(places, mid.Add(geom.Pt(0, v.mm(up))))
 	}
-	if len(lines) > 1 {
-		below := mid.Add(geom.Pt(0, -v.mm(4.6)))
-		if e, ok := pl.Words(lines[1:], paper.MM(2.4), false, drawing.Words, below, below.Add(geom.Pt(0, -v.mm(6)))); ok {
-			v.add(e...)
-		}
+	if e, ok := pl.Words(lines, paper.MM(2.8), false, drawing.Words, places...); ok {
+		v.add(e...)
 	}
 }
 

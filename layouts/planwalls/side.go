@@ -114,3 +114,11 @@ func (d Side) Edge() geom.Length {
 	}
 	return min(a.X, b.X)
 }
+
+// Foot returns how far along the wall a point lies, and how far inside its
+// finished face.
+func (d Side) Foot(p geom.Point) (along, in geom.Length) {
+	x, y := float64(p.X-d.from.X), float64(p.Y-d.from.Y)
+	along = geom.Length(math.Round(float64(x*d.ux) + float64(y*d.uy)))
+	return along, away(d.from, p, d) - d.Finished
+}

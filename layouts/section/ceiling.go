@@ -4,6 +4,7 @@ import (
 	"roomwright/geom"
 	"roomwright/geom/ceiling"
 	"roomwright/geom/measure"
+	"roomwright/geom/room"
 	"roomwright/geom/setout"
 	"roomwright/layouts/cuts"
 	"roomwright/layouts/dimension"
@@ -20,7 +21,7 @@ func Ceiling(r setout.Result, c cuts.Cut, s paper.Scale) drawing.Plate {
 	if r.Ceiling == nil {
 		return p
 	}
-	v := overhead{c: r.Ceiling, cut: c, s: s, show: r.Room.Show}
+	v := overhead{room: r.Room, c: r.Ceiling, cut: c, s: s, show: r.Room.Show}
 	v.frame()
 	v.structure()
 	v.obstacles()
@@ -33,8 +34,22 @@ func Ceiling(r setout.Result, c cuts.Cut, s paper.Scale) drawing.Plate {
 	return p
 }
 
+// joistWords says what the joists are.
+func (v *overhead) joistWords() string {
+	j := v.room.Above.Joists
+	if j == nil {
+		return "joist"
+	}
+	words := "joist " + j.Size.Name
+	if j.Spacing > 0 {
+		words += " at " + v.show.Figure(j.Spacing)
+	}
+	return words
+}
+
 // overhead is one ceiling section being drawn.
 type overhead struct {
+	room   *room.Room
 	c      *ceiling.Ceiling
 	cut    cuts.Cut
 	s      paper.Scale
@@ -95,7 +110,7 @@ func (v *overhead) structure() {
 	cut := drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}
 	thin := drawing.Style{Layer: drawing.Cut, Pen: drawing.P13}
 	beyond := drawing.Style{Layer: drawing.Beyond, Pen: drawing.P25}
-	crossed := false
+	var last geom.Rect
 	for _, j := range v.c.Joists {
 		b := geom.Polygon{j.From, j.To}.Bounds()
 		x := v.spanOf(b)
@@ -106,13 +121,17 @@ func (v *overhead) structure() {
 		if !v.span.Holds(at-j.Thick/2) || !v.span.Holds(at+j.Thick/2) {
 			continue
 		}
-		crossed = true
 		box := geom.RectOf(at-j.Thick/2, v.c.Structure, at+j.Thick/2, v.c.Structure+j.Deep)
+		if last.Empty() || box.Max.X > last.Max.X {
+			last = box
+		}
 		c := box.Polygon()
 		v.add(drawing.Line{Style: thin, A: c[0], B: c[2]}, drawing.Line{Style: thin, A: c[1], B: c[3]},
 			drawing.Polyline{Style: cut, Points: c, Closed: true})
 	}
-	if !crossed && v.top > v.c.Structure {
+	if !last.Empty() {
+		v.calls = append(v.calls, marks.Callout{Lines: []string{v.joistWords()}, Target: last.Mid()})
+	} else if v.top > v.c.Structure {
 		v.add(drawing.Line{Style: beyond, A: geom.Pt(v.span.From, v.c.Structure), B: geom.Pt(v.span.To, v.c.Structure)})
 	}
 	deck := geom.RectOf(v.span.From, v.top, v.span.To, v.top+v.mm(1.4))
@@ -191,6 +210,9 @@ func (v *overhead) grid() {
 				drawing.Line{Style: cut, A: geom.Pt(x, v.c.Face), B: geom.Pt(x, v.c.Face+v.c.TeeHeight)})
 		}
 	}
+	tops := v.c.Face + v.c.TeeHeight
+	v.add(drawing.Line{Style: drawing.Style{Layer: drawing.Beyond, Pen: drawing.P18}, A: geom.Pt(v.span.From, tops), B: geom.Pt(v.span.To, tops)})
+	v.levels = append(v.levels, dimension.Height{Word: "top of tees", At: tops})
 	v.panels()
 	seen := map[geom.Length]bool{}
 	for _, h := range v.c.Hangers {
@@ -229,7 +251,7 @@ func (v *overhead) panels() {
 	if v.c.PanelThick <= 0 {
 		return
 	}
-	named := false
+	var last geom.Rect
 	for _, c := range v.c.Cells {
 		b := geom.Polygon(c.Shape).Bounds()
 		x := v.spanOf(b)
@@ -243,10 +265,14 @@ func (v *overhead) panels() {
 		box := geom.RectOf(x.From, v.c.Face+v.mm(0.25), x.To, v.c.Face+v.mm(0.25)+v.c.PanelThick)
 		v.add(drawing.HatchLines(box.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P13}, drawing.Rising60, paper.MM(0.8), v.s),
 			drawing.Polyline{Style: drawing.Style{Layer: drawing.CeilPanel, Pen: drawing.P25}, Points: box.Polygon(), Closed: true})
-		if !named && x.Len() > v.mm(6) {
-			named = true
-			v.calls = append(v.calls, marks.Callout{Lines: []string{"panel " + v.show.Figure(v.c.PanelThick) + " thick"}, Target: box.Mid()})
+		if last.Empty() || box.Max.X > last.Max.X {
+			last = box
 		}
+	}
+	if !last.Empty() {
+		v.calls = append(v.calls, marks.Callout{
+			Lines: []string{"panel " + v.show.Figure(v.c.PanelThick) + " thick"}, Target: geom.Pt(last.Max.X-min(v.mm(3), last.W()/3), last.Mid().Y),
+		})
 	}
 }
 
