@@ -100,7 +100,7 @@ func (b *builder) framed() bool {
 		refuse("opening in a wall without studs", name+" is not made of studs",
 			"made of: "+made, "made of: studs, or new studs", "openings are framed into stud walls alone")
 		return false
-	case !f.Stud.Given():
+	case !f.Stud.Given() || f.Stud.Thick <= 0:
 		refuse("stud section not known", "the section of the studs of "+name+" is not known",
 			"no stud in its frame", "stud: a name such as 2x4, or a true size", "measure a stud's thickness and depth")
 	case !f.Studs.Given || f.Studs.Unknown || f.Studs.Spacing <= 0 && len(f.Studs.Marks) == 0:
@@ -108,7 +108,7 @@ func (b *builder) framed() bool {
 			"no studs in its frame", "studs: 16 from left, or each as found",
 			"find each stud and list its left edge from the left end")
 	}
-	if !f.Stud.Given() || !f.Studs.Given || b.w.Length <= 0 {
+	if !f.Stud.Given() || f.Stud.Thick <= 0 || !f.Studs.Given || b.w.Length <= 0 {
 		return false // a wall without a length has its finding from the survey
 	}
 	b.t = f.Stud.Thick
@@ -174,16 +174,21 @@ func (b *builder) headGap(at finding.Place) {
 	}
 }
 
-func (b *builder) bottomPlates() int { return max(1, b.wall.Frame.BottomPlates) }
+func (b *builder) bottomPlates() int {
+	if n := b.wall.Frame.BottomPlates; n > 0 {
+		return n
+	}
+	return rules.BottomPlates
+}
 
 func (b *builder) topPlates() int {
 	if n := b.wall.Frame.TopPlates; n > 0 {
 		return n
 	}
-	if b.fresh() {
-		return 1
+	if b.fresh() && !b.carries() {
+		return rules.TopPlatesNew
 	}
-	return 2
+	return rules.TopPlates
 }
 
 // fresh reports whether the wall is still to be built.

@@ -205,7 +205,7 @@ func TestFindings(t *testing.T) {
 		{"cable cut", func(r *room.Room) { r.Walls[0].Services[0].Across.Value = geom.In(70) }, "something in the way of an opening", finding.Caution, 17,
 			[]string{"a cable is where opening borrowed light is cut", "cable 70 from left, 0 to 48 from floor", "licensed electrician"}, true},
 		{"cable anywhere", func(r *room.Room) { r.Walls[0].Services[0].Across.Kind = room.UnknownPlace }, "something in the way of an opening", finding.Caution, 17,
-			[]string{"not known where a cable runs"}, true},
+			[]string{"not known where a cable is"}, true},
 		{"outlet in the bay", func(r *room.Room) {
 			s := &r.Walls[0].Services[0]
 			s.What, s.Across.Value, s.Up.To = "outlet", geom.In(70), geom.In(14)

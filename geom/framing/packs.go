@@ -33,9 +33,6 @@ func (b *builder) posts() []post {
 // fills them. A gap between the kings of two openings belongs to the one that
 // was placed first.
 func (b *builder) packs(p *opening, o *Opening) {
-	if b.fresh() {
-		return
-	}
 	outer := p.outer(b.t)
 	left, right := post{Span: geom.Span{To: -far}}, post{Span: geom.Span{From: far}}
 	for _, s := range b.posts() {
@@ -47,15 +44,17 @@ func (b *builder) packs(p *opening, o *Opening) {
 		}
 	}
 	if p.left == newKing {
-		b.pack(p, o, geom.Span{From: left.To, To: outer.From}, left.no)
+		b.pack(p, o, geom.Span{From: left.To, To: outer.From}, left.no, -1)
 	}
 	if p.right == newKing {
-		b.pack(p, o, geom.Span{From: outer.To, To: right.From}, right.no)
+		b.pack(p, o, geom.Span{From: outer.To, To: right.From}, right.no, +1)
 	}
 }
 
-// pack fills one gap beside a king of an opening.
-func (b *builder) pack(p *opening, o *Opening, x geom.Span, no int) {
+// pack fills one gap beside a king of an opening, from the king outwards: with
+// as many sticks of the studs' section as go in, and plywood for the rest. In
+// a wall to be built it only speaks of it.
+func (b *builder) pack(p *opening, o *Opening, x geom.Span, no, way int) {
 	if x.Len() < rules.PackFrom || x.Len() >= rules.PackUpTo {
 		return
 	}
@@ -66,24 +65,47 @@ func (b *builder) pack(p *opening, o *Opening, x geom.Span, no int) {
 			}
 		}
 	}
-	o.Packs = append(o.Packs, Pack{X: x, StudNo: no})
-	m := b.stand(Packing, "packing", piece.New, x.From, b.w.PlateTop, b.w.PlateLow)
-	m.Box.Max.X = x.To
-	what := "one " + b.wall.Frame.Stud.Name
-	if x.Len() != b.t {
-		m.Profile = piece.Profile{Name: "plywood packing", Thick: x.Len(), Wide: b.w.Depth}
-		what = "plywood"
-		if x.Len() > b.t {
-			what = "one " + b.wall.Frame.Stud.Name + " and " + b.len(x.Len()-b.t) + " of plywood"
-		}
-	}
-	b.add(p, m)
+	at := place(p.o.Across.At, p.o.At)
 	beside := "the king of the next opening"
 	if no > 0 {
 		beside = "stud " + itoa(no)
 	}
-	b.say(finding.Note, place(p.o.Across.At, p.o.At), "gap beside a king",
-		"there is a narrow gap between a new king of opening "+p.o.Name+" and "+beside,
-		b.len(x.Len()), "a bay of "+b.len(rules.PackUpTo)+" or more, or packed",
-		"pack it with "+what, rules.PackSource)
+	what := "there is a narrow gap between a new king of opening " + p.o.Name + " and " + beside
+	allowed := "a bay of " + b.len(rules.PackUpTo) + " or more, or packed"
+	if b.fresh() {
+		b.say(finding.Note, at, "gap beside a king", what, b.len(x.Len()), allowed,
+			"the stud stays for the edges of the sheets; move the opening, or pack it", rules.Habit)
+		return
+	}
+	o.Packs = append(o.Packs, Pack{X: x, StudNo: no})
+	sticks, rest := x.Len()/b.t, x.Len()%b.t
+	fill := func(name string, profile piece.Profile, wide geom.Length) {
+		s := geom.Span{From: x.From, To: x.From + wide}
+		x.From += wide
+		if way < 0 {
+			x.From -= wide
+			s = geom.Span{From: x.To - wide, To: x.To}
+			x.To -= wide
+		}
+		m := b.stand(Packing, name, piece.New, s.From, b.w.PlateTop, b.w.PlateLow)
+		m.Box.Max.X = s.To
+		m.Profile = profile
+		b.add(p, m)
+	}
+	with := ""
+	for range sticks {
+		fill("packing", piece.Profile{}, b.t)
+	}
+	if sticks > 0 {
+		with = itoa(int(sticks)) + " of " + b.wall.Frame.Stud.Name
+	}
+	if rest >= rules.PackFrom {
+		fill("packing", piece.Profile{Name: "plywood packing", Thick: rest, Wide: b.w.Depth}, rest)
+		if with != "" {
+			with += " and "
+		}
+		with += b.len(rest) + " of plywood"
+	}
+	b.say(finding.Note, at, "gap beside a king", what, b.len(o.Packs[len(o.Packs)-1].X.Len()), allowed,
+		"pack it with "+with, rules.PackSource)
 }

@@ -58,18 +58,24 @@ func (b *builder) meets(o *Opening, at *ServiceAt, s *room.Service) {
 	between := touch(at.Box.X(), o.Kings)
 	crossed := between && touch(at.Box.Y(), geom.Span{From: low, To: high})
 	posts := geom.Span{From: o.Kings.From - b.t, To: o.Kings.To + b.t}
-	what := ""
+	what, a := "", article(s.What)
 	switch {
+	case s.What == "blocking" && crossed:
+		b.say(finding.Note, s.At, "blocking cut out", "blocking is where opening "+o.Name+" is cut, and goes with the studs",
+			b.across(at.Box.X())+" from left, "+b.across(at.Box.Y())+" from floor", "", "see what it holds on either face", rules.Habit)
+		return
+	case s.What == "blocking":
+		return
 	case !touch(at.Box.X(), posts):
 		return
 	case at.Unknown:
-		what = "it is not known where a " + s.What + " runs in wall " + b.w.Name + ", in which opening " + o.Name + " is cut"
+		what = "it is not known where " + a + " is in wall " + b.w.Name + ", in which opening " + o.Name + " is cut"
 	case crossed:
-		what = "a " + s.What + " is where opening " + o.Name + " is cut"
+		what = a + " is where opening " + o.Name + " is cut"
 	case between && wired(s.What):
-		what = "a " + s.What + " is in a bay that opening " + o.Name + " cuts: its cable runs up or down through it"
+		what = a + " is in a bay that opening " + o.Name + " cuts: its cable runs up or down through it"
 	case at.Box.Min.X <= o.Rough.Min.X || at.Box.Max.X >= o.Rough.Max.X:
-		what = "a " + s.What + " is where the jacks and kings of opening " + o.Name + " are nailed"
+		what = a + " is where the jacks and kings of opening " + o.Name + " are nailed"
 	default:
 		return
 	}
@@ -85,6 +91,19 @@ func (b *builder) meets(o *Opening, at *ServiceAt, s *room.Service) {
 	who, source := licensed(s.What)
 	b.say(finding.Caution, s.At, "something in the way of an opening", what, found,
 		"nothing is sawn or nailed before it is found, isolated and proved so", who, source)
+}
+
+// article names a thing as a sentence does.
+func article(what string) string {
+	switch what {
+	case "outlet":
+		return "an outlet"
+	case "gas":
+		return "a gas pipe"
+	case "other":
+		return "something"
+	}
+	return "a " + what
 }
 
 // across prints a span, or one figure when it has no width.
