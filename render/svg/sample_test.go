@@ -130,7 +130,7 @@ func TestSample(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	wellFormed(t, out)
+	read(t, out)
 	if dir := os.Getenv("LOOK"); dir != "" {
 		if err := os.WriteFile(filepath.Join(dir, "dimlook.svg"), out, 0o644); err != nil {
 			t.Fatal(err)
