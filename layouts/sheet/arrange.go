@@ -141,8 +141,9 @@ func (c *composer) packWith(a arrangement, v view, shown []Draw) (page, bool) {
 		if !ok {
 			return page{}, false
 		}
-		p.section, p.sections = s.Name, len(shown)
+		p.section, p.sections = s, len(shown)
 	}
+	settle(c.remarks(), false)
 	settle(c.assumed(), false)
 
 	id := names()

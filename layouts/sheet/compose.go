@@ -51,7 +51,7 @@ func (c *composer) say(format string, a ...any) { c.said = append(c.said, fmt.Sp
 type page struct {
 	elements []drawing.Element
 	main     *view
-	section  string // scale of its sections, empty when there are none
+	section  paper.Scale // of its sections
 	sections int
 	text     bool // reading matter besides sections
 	rest     rest
@@ -86,7 +86,8 @@ func (s Spec) clean() Spec {
 		}
 		return out
 	}
-	s.Cautions, s.Warnings, s.Assumed = list(s.Cautions), list(s.Warnings), list(s.Assumed)
+	s.Cautions, s.Warnings = list(s.Cautions), list(s.Warnings)
+	s.Remarks, s.Assumed = list(s.Remarks), list(s.Assumed)
 	b := &s.Band
 	for _, t := range []*string{
 		&b.Big, &b.Title, &b.Subtitle, &b.Project, &b.Room, &b.Units, &b.DatumWord, &b.Datum, &b.MeasuredTo, &b.Kind,
@@ -202,12 +203,19 @@ func (c *composer) reading(plates ...drawing.Plate) []matter {
 	return out
 }
 
-// warned and assumed return those lists as matter, nil when empty.
+// warned, remarks and assumed return those lists as matter, nil when empty.
 func (c *composer) warned() matter {
 	if len(c.spec.Warnings) == 0 {
 		return nil
 	}
 	return notes{id: "warnings", heading: "Warnings", items: c.spec.Warnings}
+}
+
+func (c *composer) remarks() matter {
+	if len(c.spec.Remarks) == 0 {
+		return nil
+	}
+	return notes{id: "remarks", heading: "Found while setting out", items: c.spec.Remarks}
 }
 
 func (c *composer) assumed() matter {
@@ -220,7 +228,7 @@ func (c *composer) assumed() matter {
 // everything returns all there is to put for a spec without a main view.
 func (c *composer) everything() rest {
 	r := rest{sections: c.spec.Sections}
-	for _, m := range []matter{c.warned(), c.assumed()} {
+	for _, m := range []matter{c.warned(), c.remarks(), c.assumed()} {
 		if m != nil {
 			r.matter = append(r.matter, m)
 		}
@@ -232,12 +240,16 @@ func (c *composer) everything() rest {
 func (c *composer) sheet(p page, i, of int) Sheet {
 	b := c.spec.Band
 	s := Sheet{ID: c.spec.ID, Size: c.spec.Size, Scale: paper.Full()}
-	said := scales{main: "no view", section: p.section}
+	s.Sections = p.section
+	said := scales{main: "no view", section: p.section.Name}
 	if p.main != nil {
+		if b.Subtitle == "" {
+			b.Subtitle = clean(p.main.plate.Subtitle)
+		}
 		s.Scale = p.main.scale
 		said.main = p.main.scale.Name
-	} else if p.section != "" {
-		said = scales{main: p.section}
+	} else if p.sections > 0 {
+		said = scales{main: p.section.Name}
 	}
 	title := b.Title
 	if i > 0 {
@@ -260,9 +272,7 @@ func (c *composer) sheet(p page, i, of int) Sheet {
 	s.Desc = c.describe(p, said)
 	band, late := b.draw(c.form, said)
 	s.late = late
-	white := drawing.Area{Layer: drawing.TitleBlock, Fill: drawing.White,
-		Outline: geom.RectOf(0, 0, geom.Length(s.Size.W), geom.Length(s.Size.H)).Polygon()}
-	s.Elements = append(append([]drawing.Element{white}, p.elements...), band...)
+	s.Elements = append(p.elements, band...)
 	return s
 }
 
@@ -277,7 +287,7 @@ func (c *composer) describe(p page, s scales) string {
 		parts = append(parts, what+". Scale "+written(p.main.scale)+".")
 	}
 	if p.sections > 0 {
-		parts = append(parts, fmt.Sprintf("Sections: %d, at scale %s.", p.sections, p.section))
+		parts = append(parts, fmt.Sprintf("Sections: %d, at scale %s.", p.sections, p.section.Name))
 	}
 	if n := len(c.spec.Cautions); n > 0 {
 		parts = append(parts, fmt.Sprintf("Cautions: %d.", n))

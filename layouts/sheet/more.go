@@ -46,7 +46,7 @@ func (c *composer) moreWith(r rest, shown []view) page {
 		x += w + stripApart
 		tall = max(tall, v.h())
 		plates = append(plates, v.plate)
-		p.section, p.sections = v.scale.Name, len(shown)
+		p.section, p.sections = v.scale, len(shown)
 	}
 	if tall > 0 {
 		top -= tall + apart

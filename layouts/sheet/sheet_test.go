@@ -36,7 +36,7 @@ func sound(t *testing.T, s Sheet) {
 	edge := geom.RectOf(0, 0, geom.Length(s.Size.W), geom.Length(s.Size.H)).Inset(mm(6.35))
 	boxes, titles := []geom.Rect{}, []string{}
 	ids := map[string]bool{}
-	for _, e := range s.Elements[1:] { // the first is the white of the paper
+	for _, e := range s.Elements {
 		box := drawing.Bounds([]drawing.Element{e}, paper.Full())
 		if box.Min.X < edge.Min.X || box.Max.X > edge.Max.X || box.Min.Y < edge.Min.Y || box.Max.Y > edge.Max.Y {
 			g, _ := e.(drawing.Group)

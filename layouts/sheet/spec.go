@@ -23,6 +23,7 @@ type Spec struct {
 
 	Cautions []string
 	Warnings []string
+	Remarks  []string // other findings
 	Assumed  []string // values taken that the room file does not give
 
 	Key    Key
@@ -67,6 +68,7 @@ type Sheet struct {
 	Desc       string // what is on it, for people who cannot see it
 	Size       paper.Size
 	Scale      paper.Scale // of the main view; 1:1 where there is none
+	Sections   paper.Scale // of its sections; zero where there are none
 	Elements   []drawing.Element
 
 	late late
