@@ -41,15 +41,16 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 
 // view is one ceiling plan being drawn.
 type view struct {
-	r     setout.Result
-	c     *ceiling.Ceiling
-	s     paper.Scale
-	show  measure.Show
-	sides []planwalls.Side
-	out   []drawing.Element
-	under []drawing.Element // drawn first; labels may lie on it
-	used  map[string]bool
-	keep  []geom.Rect // where no label may go: main tees, hangers
+	r        setout.Result
+	c        *ceiling.Ceiling
+	s        paper.Scale
+	show     measure.Show
+	sides    []planwalls.Side
+	out      []drawing.Element
+	under    []drawing.Element // drawn first; labels may lie on it
+	used     map[string]bool
+	keep     []geom.Rect // where no label may go: main tees, hangers
+	labelled []geom.Rect // where labels and letters went
 }
 
 func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }

@@ -1,6 +1,9 @@
 package ceilingplan
 
 import (
+	"cmp"
+	"slices"
+
 	"roomwright/geom"
 	"roomwright/geom/ceiling"
 	"roomwright/geom/piece"
@@ -20,8 +23,8 @@ func (v *view) labels() {
 	}
 	v.lightLabels(pl)
 	v.letters(pl)
-	v.overheadWords(pl)
 	v.mainLabels(pl)
+	v.overheadWords(pl)
 	v.panelLabels(pl)
 	v.crossLabels(pl)
 }
@@ -31,6 +34,7 @@ func (v *view) put(pl *marks.Placer, g drawing.Group, ok bool) bool {
 	if ok {
 		v.add(g)
 		pl.BlockElements([]drawing.Element{g})
+		v.labelled = append(v.labelled, drawing.Bounds([]drawing.Element{g}, v.s))
 	}
 	return ok
 }
@@ -57,9 +61,9 @@ func (v *view) letters(pl *marks.Placer) {
 				at := d.At(x, -d.Finished-v.mm(3.9))
 				box := geom.Rect{Min: at, Max: at}.Inset(-v.mm(3.4))
 				if pl.Free(box) && v.clearOfTees(box) {
-					g := marks.WallLetter(d.Wall.Name, at, d.Page, v.s)
-					v.add(g)
+					v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
 					pl.Block(box)
+					v.labelled = append(v.labelled, box)
 					placed = true
 					break
 				}
@@ -86,25 +90,110 @@ func (v *view) clearOfTees(box geom.Rect) bool {
 	return true
 }
 
-// overheadWords names ducts and pipes, with their undersides.
+// overheadWords names ducts and pipes, with their undersides: along them, on
+// them where they are wide enough, else beside them.
 func (v *view) overheadWords(pl *marks.Placer) {
-	for _, o := range v.c.Obstacles {
+	for _, o := range narrowFirst(v.c.Obstacles) {
 		if o.Box.Empty() {
 			continue
 		}
+		turned := o.Box.H() > o.Box.W()
+		wide := o.Box.W()
+		if !turned {
+			wide = o.Box.H()
+		}
 		lines := []string{o.What + " above", "under " + v.show.Figure(o.Underside)}
-		var places []geom.Point
-		for _, c := range v.c.Cells {
-			b := geom.Polygon(c.Shape).Bounds()
-			if b.Overlaps(o.Box) && c.Light < 0 {
-				places = append(places, geom.Pt(b.X().Overlap(o.Box.X()).Mid(), b.Y().Overlap(o.Box.Y()).Mid()), b.Mid())
+		aside := geom.Length(0)
+		if wide < v.mm(9) {
+			aside = wide/2 + v.mm(4.9)
+		}
+		for _, at := range v.overheadPlaces(o.Box, turned) {
+			placed := false
+			for _, off := range []geom.Length{aside, -aside} {
+				to := geom.Pt(at.X, at.Y+off)
+				if turned {
+					to = geom.Pt(at.X-off, at.Y)
+				}
+				if e := v.lines(lines, to, turned); v.roomFor(drawing.Bounds(e, v.s)) {
+					v.opaque(e)
+					pl.Block(drawing.Bounds(e, v.s))
+					placed = true
+					break
+				}
+			}
+			if placed {
+				break
 			}
 		}
-		if e, ok := pl.Words(lines, paper.MM(2.4), false, drawing.Words, places...); ok {
-			v.opaque(e)
-			pl.BlockElements(e)
+	}
+}
+
+// narrowFirst orders things above by how hard their words are to place.
+func narrowFirst(list []ceiling.Obstacle) []ceiling.Obstacle {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b ceiling.Obstacle) int {
+		return cmp.Compare(min(a.Box.W(), a.Box.H()), min(b.Box.W(), b.Box.H()))
+	})
+	return out
+}
+
+// overheadPlaces returns the middles of the cells that a thing above crosses,
+// those without a light first.
+func (v *view) overheadPlaces(box geom.Rect, turned bool) []geom.Point {
+	var free, lit []geom.Point
+	for _, c := range v.c.Cells {
+		b := geom.Polygon(c.Shape).Bounds()
+		if !b.Overlaps(box) {
+			continue
+		}
+		at := geom.Pt(box.Mid().X, b.Mid().Y)
+		if !turned {
+			at = geom.Pt(b.Mid().X, box.Mid().Y)
+		}
+		if c.Light < 0 {
+			free = append(free, at)
+		} else {
+			lit = append(lit, at)
 		}
 	}
+	return append(free, lit...)
+}
+
+// lines sets words centred at a point, turned or level.
+func (v *view) lines(words []string, at geom.Point, turned bool) []drawing.Element {
+	const pitch, rise = 4.2, 2.4
+	var out []drawing.Element
+	for i, w := range words {
+		off := v.mm((float64(len(words)-1)/2-float64(i))*pitch - rise/2)
+		to := geom.Pt(at.X, at.Y+off)
+		if turned {
+			to = geom.Pt(at.X-off, at.Y)
+		}
+		out = append(out, drawing.Text{Layer: drawing.Words, At: to, String: w, Cap: paper.MM(rise), Anchor: drawing.Middle, Turned: turned})
+	}
+	return out
+}
+
+// roomFor reports whether words may stand in a box: clear of tees, hangers,
+// labels and lights. The thing they name may be behind them.
+func (v *view) roomFor(box geom.Rect) bool {
+	box = box.Inset(-v.mm(0.6))
+	for _, r := range v.keep {
+		if r.Overlaps(box) {
+			return false
+		}
+	}
+	for _, r := range v.labelled {
+		if r.Overlaps(box) {
+			return false
+		}
+	}
+	for _, l := range v.c.Lights {
+		if l.Box.Overlaps(box) {
+			return false
+		}
+	}
+	return v.clearOfTees(box) && geom.Polygon(v.c.Outline).Bounds().Inset(v.mm(1.4)).Union(box) == geom.Polygon(v.c.Outline).Bounds().Inset(v.mm(1.4))
 }
 
 // opaque adds words on a white ground, so that no dashed line runs through them.
@@ -144,6 +233,7 @@ func (v *view) mainLabels(pl *marks.Placer) {
 		g := marks.Label(string(m.Mark), true, best, v.s)
 		v.add(g)
 		pl.Block(drawing.Bounds([]drawing.Element{g}, v.s))
+		v.labelled = append(v.labelled, drawing.Bounds([]drawing.Element{g}, v.s))
 	}
 }
 
@@ -199,6 +289,9 @@ func (v *view) panelLabels(pl *marks.Placer) {
 		g, ok := pl.Label(string(c.Mark), false, at, at,
 			at.Add(geom.Pt(0, quarter.Y)), at.Add(geom.Pt(0, -quarter.Y)), at.Add(geom.Pt(quarter.X, 0)), at.Add(geom.Pt(-quarter.X, 0)),
 			at.Add(quarter), at.Sub(quarter), at.Add(geom.Pt(quarter.X, -quarter.Y)), at.Add(geom.Pt(-quarter.X, quarter.Y)))
+		if !ok {
+			g, ok = pl.Label(string(c.Mark), false, at, v.around(at)...)
+		}
 		v.put(pl, g, ok)
 	}
 }
@@ -212,15 +305,24 @@ func (v *view) crossLabels(pl *marks.Placer) {
 		}
 		b := geom.Polygon{t.From, t.To}.Bounds()
 		target := b.Mid()
-		var places []geom.Point
-		for _, d := range []float64{5, 7, 9} {
-			for _, q := range []geom.Point{geom.Pt(v.mm(d), v.mm(d)), geom.Pt(-v.mm(d), v.mm(d)), geom.Pt(v.mm(d), -v.mm(d)), geom.Pt(-v.mm(d), -v.mm(d))} {
-				places = append(places, target.Add(q))
-			}
-		}
-		g, ok := pl.Label(string(t.Mark), true, target, places...)
+		g, ok := pl.Label(string(t.Mark), true, target, v.around(target)...)
 		named[t.Mark] = v.put(pl, g, ok)
 	}
+}
+
+// around returns places round a target at growing distance, inside the room.
+func (v *view) around(target geom.Point) []geom.Point {
+	room := v.c.Outline.Bounds().Inset(v.mm(6))
+	var out []geom.Point
+	for d := 5.0; d <= 29; d += 3 {
+		for _, q := range [][2]float64{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {1.4, 0}, {-1.4, 0}, {0, 1.4}, {0, -1.4}} {
+			at := target.Add(geom.Pt(v.mm(d*q[0]), v.mm(d*q[1])))
+			if room.X().Holds(at.X) && room.Y().Holds(at.Y) {
+				out = append(out, at)
+			}
+		}
+	}
+	return out
 }
 
 // legend explains what is in the plan.
