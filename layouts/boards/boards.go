@@ -38,13 +38,6 @@ func Draw(r setout.Result, wall int, s paper.Scale) drawing.Plate {
 
 // draw puts the view together, back to front.
 func (v *view) draw() []drawing.Element {
-	e := []drawing.Element{v.Surround(), v.Holes(), v.Services()}
-	e = append(e, drawing.Group{ID: "sheets", Title: "Boards", Elements: v.sheets()})
-	e = append(e, drawing.Group{ID: "studs", Title: "Studs behind", Elements: v.behind()})
-	e = append(e, drawing.Group{ID: "fixings", Title: "Lines of fixings", Elements: v.fixings()})
-	if c := v.CeilingLine(); c != nil {
-		e = append(e, drawing.Group{ID: "ceiling-face", Title: "Face of the finished ceiling", Elements: c})
-	}
 	heights := v.heights()
 	rows := v.chain()
 	stick := v.stick()
@@ -57,9 +50,27 @@ func (v *view) draw() []drawing.Element {
 	p := face.NewPlaces(v.Scale)
 	v.occupy(p, dims)
 	v.place(p)
+	e := []drawing.Element{v.Surround(), v.Holes(), v.Services()}
+	e = append(e, drawing.Group{ID: "sheets", Title: "Boards", Elements: v.sheets()})
+	e = append(e, drawing.Group{ID: "studs", Title: "Studs behind", Elements: broken(v.behind(), p.Holes)})
+	e = append(e, drawing.Group{ID: "fixings", Title: "Lines of fixings", Elements: broken(v.fixings(), p.Holes)})
+	if c := v.CeilingLine(); c != nil {
+		e = append(e, drawing.Group{ID: "ceiling-face", Title: "Face of the finished ceiling", Elements: c})
+	}
 	e = append(e, drawing.Group{ID: "dimensions", Title: "Dimensions", Elements: dims})
 	e = append(e, drawing.Group{ID: "marks", Title: "Names and marks of boards", Elements: p.Elements})
 	return append(e, v.Letters())
+}
+
+// broken leaves lines out where words stand.
+func broken(lines []drawing.Element, holes []geom.Rect) []drawing.Element {
+	var e []drawing.Element
+	for _, x := range lines {
+		if l, ok := x.(drawing.Line); ok {
+			e = append(e, face.Broken(l.A, l.B, l.Style, holes)...)
+		}
+	}
+	return e
 }
 
 // sheets returns the outlines of the boards.
@@ -81,7 +92,8 @@ func Sheet(box geom.Rect) []drawing.Element {
 	}
 }
 
-// behind returns the uprights behind the boards, hidden, and beside them thin.
+// behind returns the uprights of the wall: hidden behind boards and behind the
+// lining that is there, thin where they are bare.
 func (v *view) behind() []drawing.Element {
 	hidden := drawing.Style{Layer: drawing.FrameKept, Pen: drawing.P35, Dash: drawing.Hidden}
 	seen := drawing.Style{Layer: drawing.FrameKept, Pen: drawing.P25}
@@ -96,7 +108,7 @@ func (v *view) behind() []drawing.Element {
 			}
 			for _, part := range v.parts(x, m.Box.Y()) {
 				style := seen
-				if part.covered {
+				if part.covered || !v.Room.Inside.None {
 					style = hidden
 				}
 				e = append(e, drawing.Line{Style: style, A: geom.Pt(x, part.From), B: geom.Pt(x, part.To)})
@@ -248,9 +260,9 @@ func (v *view) stick() dimension.Stick {
 			k.Gaps = append(k.Gaps, box.X())
 		}
 	}
-	k.Name = []string{"edges and seams", "tape hooked at the", "finished corner " + v.LeftCorner()}
+	k.Name = []string{"edges and seams", "from the finished", "corner " + v.LeftCorner()}
 	if field {
-		k.Name[0] = "edges and seams (bold), fixings"
+		k.Name = []string{"bold: edges, seams", "others: fixings; from the", "finished corner " + v.LeftCorner()}
 	}
 	return k
 }

@@ -95,17 +95,18 @@ func (v *view) mark(p *face.Places, sh lining.Sheet) {
 	if text == "" {
 		return
 	}
-	lines := []face.Line{{Text: text, Cap: paper.MM(2.4)}}
+	one := []face.Line{{Text: "cut to " + text, Cap: paper.MM(2.4)}}
+	two := []face.Line{{Text: "cut to", Cap: paper.MM(2.4)}, {Text: text, Cap: paper.MM(2.4)}}
 	var try []geom.Point
 	for _, dy := range []float64{6, -6, 9, -9, 12, -12, 16, -16, 20, -20} {
 		for _, dx := range []float64{0, -2, 2, -4, 4, -6, 6, -8, 8} {
 			try = append(try, geom.Pt(at.X+v.MM(dx), at.Y-v.MM(dy)))
 		}
 	}
-	if p.Words(drawing.Words, lines, try...) {
+	if p.Words(drawing.Words, one, try...) || p.Words(drawing.Words, two, try...) {
 		return
 	}
-	p.WordsOver(drawing.Words, lines, try...)
+	p.WordsOver(drawing.Words, one, try...)
 }
 
 // cutWords says what a cut board is cut to; nothing for a whole one.
@@ -113,11 +114,11 @@ func (v *view) cutWords(sh lining.Sheet) string {
 	w, h := v.Show.Figure(sh.Box.W()), v.Show.Figure(sh.Box.H())
 	switch {
 	case sh.CutW && sh.CutH:
-		return "cut to " + w + " × " + h
+		return w + " × " + h
 	case sh.CutW:
-		return "cut to " + w + " wide"
+		return w + " wide"
 	case sh.CutH:
-		return "cut to " + h + " high"
+		return h + " high"
 	}
 	return ""
 }

@@ -2,6 +2,7 @@ package elevation
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -99,7 +100,11 @@ func (v *view) nails() drawing.Table {
 	t := drawing.Table{Heading: "Nails", Columns: []drawing.Column{{Heading: "joint"}, {Heading: "nails"}}}
 	for _, o := range v.Wall.Openings {
 		for _, j := range o.Nails {
-			row := []string{j.Where, j.Nails}
+			nails := j.Nails
+			if unsure(j) {
+				nails += " *"
+			}
+			row := []string{j.Where, nails}
 			if !slices.ContainsFunc(t.Rows, func(r []string) bool { return slices.Equal(r, row) }) {
 				t.Rows = append(t.Rows, row)
 			}
@@ -115,7 +120,7 @@ func (v *view) notes() []string {
 	if !v.framed() {
 		faces = "to the faces that the tape touched"
 		if len(v.Wall.Doors) > 0 {
-			faces += "; doors and windows clear"
+			faces += "; doors and windows as written in them"
 		}
 	}
 	n = append(n, face.Units(v.Show)+", "+faces+". Heights from the finished floor.")
@@ -239,20 +244,36 @@ func marksList(list []piece.Mark) string {
 	return string(list[0]) + " to " + string(list[len(list)-1])
 }
 
-// sources names where the nailing schedule is from.
+// code finds the places of published codes in the source of a joint.
+var code = regexp.MustCompile(`(IRC|IBC) (Table )?R?[0-9][0-9.]*[0-9](\([0-9]+\))?`)
+
+// unsure reports whether a joint rests on no published text that was read.
+func unsure(j framing.Joint) bool {
+	return strings.Contains(j.Source, "no source") || strings.Contains(j.Source, "from memory")
+}
+
+// sources names the codes that the nailing schedule is from.
 func (v *view) sources() []string {
 	var from []string
+	star := false
 	for _, o := range v.Wall.Openings {
 		for _, j := range o.Nails {
-			if j.Source != "" && !slices.Contains(from, j.Source) {
-				from = append(from, j.Source)
+			star = star || unsure(j)
+			for _, c := range code.FindAllString(j.Source, -1) {
+				if !slices.Contains(from, c) {
+					from = append(from, c)
+				}
 			}
 		}
 	}
-	if len(from) == 0 {
-		return nil
+	var n []string
+	if len(from) > 0 {
+		n = append(n, "Nails after "+list(from)+"; the code in force where you build decides.")
 	}
-	return []string{"Nails after " + strings.Join(from, "; ") + ". The code in force where you build decides."}
+	if star {
+		n = append(n, "Nails marked * are common practice or from memory: ask locally.")
+	}
+	return n
 }
 
 func upper(s string) string {

@@ -3,6 +3,7 @@ package elevation
 import (
 	"strings"
 
+	"roomwright/geom"
 	"roomwright/geom/framing"
 	"roomwright/geom/piece"
 	"roomwright/geom/setout"
@@ -12,24 +13,29 @@ import (
 )
 
 // Draw returns the elevation of a wall at scale s.
-func Draw(r setout.Result, wall int, s paper.Scale) drawing.Plate {
-	v := view{Face: face.Of(r, wall, s)}
+func Draw(r setout.Result, wall int, s paper.Scale) drawing.Plate { return drawn(r, wall, s).plate }
+
+// drawn draws the elevation of a wall.
+func drawn(r setout.Result, wall int, s paper.Scale) *view {
+	v := &view{Face: face.Of(r, wall, s)}
 	v.sort()
 	d := v.draw()
 	d.Name = "wall-" + v.Slug()
 	d.Scale = s
 	d.Title = "Wall as it is, seen from inside the room"
-	if len(v.Wall.Members) > 0 {
+	if v.framed() {
 		d.Title = "Framing, seen from inside the room"
 	}
-	return drawing.Plate{Drawing: d, Subtitle: v.subtitle(), Notes: v.notes(), Legend: v.legend(), Tables: v.tables()}
+	v.plate = drawing.Plate{Drawing: d, Subtitle: v.subtitle(), Notes: v.notes(), Legend: v.legend(), Tables: v.tables()}
+	return v
 }
 
 // view is one elevation while it is drawn.
 type view struct {
 	face.Face
 	kept, fresh, out []framing.Member // what is seen, back to front
-	failed           []string         // marks that found no place
+	failed           []string         // what found no place
+	plate            drawing.Plate
 }
 
 // sort parts the members by state and leaves out what lies behind another one.
@@ -42,11 +48,26 @@ func (v *view) sort() {
 		case piece.New:
 			v.fresh = append(v.fresh, m)
 		case piece.Removed:
+			// What lies behind header and sill is not seen.
+			if m.Opening >= 0 {
+				m.Box = v.within(m)
+			}
 			v.out = append(v.out, m)
 		default:
 			v.kept = append(v.kept, m)
 		}
 	}
+}
+
+// within returns the part of a piece taken out that is seen in its opening.
+func (v *view) within(m framing.Member) geom.Rect {
+	for _, o := range v.Wall.Openings {
+		if o.Index == m.Opening && m.Box.Y().Overlaps(o.Rough.Y()) {
+			y := m.Box.Y().Overlap(o.Rough.Y())
+			return geom.RectOf(m.Box.Min.X, y.From, m.Box.Max.X, y.To)
+		}
+	}
+	return m.Box
 }
 
 // framed reports whether the view shows framing.

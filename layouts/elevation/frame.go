@@ -16,11 +16,6 @@ func (v *view) draw() drawing.Drawing {
 	var e []drawing.Element
 	e = append(e, v.Surround())
 	e = append(e, group("saw-lines", "Saw lines", v.sawLines())...)
-	e = append(e, group("existing", "Existing framing, kept", v.keptFraming())...)
-	e = append(e, v.Holes(), v.Services())
-	e = append(e, group("ceiling-face", "Face of the finished ceiling", v.ceiling())...)
-	e = append(e, group("boards", "Boards on the wall", v.boardOutlines())...)
-
 	heights := v.heights()
 	rows, names := v.rows()
 	stick, stickNames := v.stick()
@@ -30,11 +25,15 @@ func (v *view) draw() drawing.Drawing {
 	p := face.NewPlaces(v.Scale)
 	v.occupy(p, dims)
 	inside := v.inside(p)
-	holes := v.placeWords(p)
+	v.placeWords(p)
 	v.placeLabels(p)
 	v.failed = p.Failed
 
-	e = append(e, group("removed", "Pieces taken out", v.taken(holes))...)
+	e = append(e, group("existing", "Existing framing, kept", v.keptFraming(p.Holes))...)
+	e = append(e, v.Holes(), v.Services())
+	e = append(e, group("ceiling-face", "Face of the finished ceiling", v.ceiling())...)
+	e = append(e, group("boards", "Boards on the wall", v.boardOutlines())...)
+	e = append(e, group("removed", "Pieces taken out", v.taken(p.Holes))...)
 	e = append(e, group("new", "New framing", v.newFraming())...)
 	e = append(e, group("saw-cuts", "Saw cuts on the studs to be cut", v.strokes())...)
 	e = append(e, group("dimensions", "Dimensions", append(dims, inside...))...)
@@ -43,10 +42,10 @@ func (v *view) draw() drawing.Drawing {
 	return drawing.Drawing{Elements: e}
 }
 
-func (v *view) keptFraming() []drawing.Element {
+func (v *view) keptFraming(holes []geom.Rect) []drawing.Element {
 	var e []drawing.Element
 	for _, m := range v.kept {
-		e = append(e, face.Kept(m.Box, drawing.FrameKept)...)
+		e = append(e, face.Kept(m.Box, drawing.FrameKept, holes...)...)
 	}
 	return e
 }

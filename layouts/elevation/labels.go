@@ -1,6 +1,8 @@
 package elevation
 
 import (
+	"slices"
+
 	"roomwright/geom"
 	"roomwright/geom/framing"
 	"roomwright/geom/piece"
@@ -10,11 +12,7 @@ import (
 
 // placeLabels puts the marks of pieces on them or beside them.
 func (v *view) placeLabels(p *face.Places) {
-	for _, m := range v.out {
-		p.Label(face.Target{
-			Mark: string(m.Mark), Box: m.Box, Upright: upright(m), Try: []int64{14, 20, 26, 32, 40, 48, 56, 64, 72, 80, 88},
-		})
-	}
+	v.labelOut(p)
 	for _, m := range v.labelled() {
 		t := face.Target{Mark: string(m.Mark), New: true, Box: m.Box, Upright: upright(m)}
 		t.LeftFirst = t.Upright && v.leftOfOpening(m)
@@ -41,6 +39,52 @@ func (v *view) placeLabels(p *face.Places) {
 		}
 	}
 	v.stubs(p)
+}
+
+// outTries is where along a piece that is taken out its label is tried, in
+// percent from its lower end.
+func outTries() []int64 { return []int64{14, 20, 26, 32, 40, 48, 56, 64, 72, 80, 88, 8, 94} }
+
+// labelOut puts the marks of pieces that are taken out: each its own where all
+// find a near place, else one label for those of an opening, on a string with
+// a dot in each of them.
+func (v *view) labelOut(p *face.Places) {
+	for from := 0; from < len(v.out); {
+		to := from + 1
+		for to < len(v.out) && v.out[to].Opening == v.out[from].Opening {
+			to++
+		}
+		list := v.out[from:to]
+		from = to
+		each := func(near bool) func() bool {
+			return func() bool {
+				for _, m := range list {
+					t := face.Target{Mark: string(m.Mark), Box: m.Box, Upright: upright(m), Try: outTries(), Near: near}
+					if !p.Label(t) {
+						return false
+					}
+				}
+				return true
+			}
+		}
+		if p.Try(each(true)) || len(list) > 1 && v.labelTogether(p, list) {
+			continue
+		}
+		each(false)()
+	}
+}
+
+// labelTogether puts one label for pieces that stand side by side.
+func (v *view) labelTogether(p *face.Places, list []framing.Member) bool {
+	boxes := make([]geom.Rect, len(list))
+	var names []piece.Mark
+	for i, m := range list {
+		boxes[i] = m.Box
+		if !slices.Contains(names, m.Mark) {
+			names = append(names, m.Mark)
+		}
+	}
+	return p.LabelRow(marksList(names), boxes, outTries())
 }
 
 // labelled returns the new pieces that bear a label: all those of an opening,

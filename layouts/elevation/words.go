@@ -21,7 +21,7 @@ func (v *view) occupy(p *face.Places, dims []drawing.Element) {
 		p.Soft(m.Box)
 	}
 	for _, m := range v.out {
-		p.Soft(m.Box.Inset(-v.MM(0.5)))
+		p.Soft(m.Box.Inset(-v.MM(0.35)))
 	}
 	for _, m := range v.fresh {
 		p.Firm(m.Box)
@@ -45,7 +45,11 @@ func (v *view) occupy(p *face.Places, dims []drawing.Element) {
 		p.Firm(drawing.Bounds([]drawing.Element{l}, v.Scale).Inset(-v.MM(0.4)))
 	}
 	for _, d := range v.Wall.Doors {
-		p.Soft(frameOf(v.HoleBox(d), v.MM(1)))
+		if box := v.HoleBox(d); !box.Empty() {
+			for _, side := range sides(box, v.MM(0.5)) {
+				p.Firm(side)
+			}
+		}
 	}
 	for _, row := range v.Result.Boards {
 		if row.Wall == v.Index {
@@ -60,16 +64,8 @@ func (v *view) occupy(p *face.Places, dims []drawing.Element) {
 	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), 0, v.Top+v.MM(3)))
 	p.Hard(geom.RectOf(v.Length, -v.MM(30), v.Length+v.MM(8), v.Top+v.MM(3)))
 	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), v.Length+v.MM(8), v.MM(0.4)))
-	p.Hard(geom.RectOf(-v.MM(5), v.Top, v.Length+v.MM(5), v.Above()+v.MM(0.5)))
+	p.Firm(geom.RectOf(-v.MM(5), v.Top, v.Length+v.MM(5), v.Above()+v.MM(0.2)))
 	p.Drawn(dims)
-}
-
-// frameOf returns a box a little larger than b, empty when b is.
-func frameOf(b geom.Rect, by geom.Length) geom.Rect {
-	if b.Empty() {
-		return geom.Rect{}
-	}
-	return geom.RectOf(b.Min.X-by, b.Max.Y, b.Max.X+by, b.Max.Y+by)
 }
 
 // sides returns the four sides of a box as thin boxes.
@@ -121,15 +117,11 @@ func (v *view) roomInside(box geom.Rect) bool {
 	return box.W() > v.MM(14) && box.H() > wide+v.MM(6)
 }
 
-// placeWords puts pennants and the names of openings, doors and services; it
-// returns the boxes of words that stand over pieces to be taken out.
-func (v *view) placeWords(p *face.Places) []geom.Rect {
+// placeWords puts pennants and the names of openings, doors and services.
+func (v *view) placeWords(p *face.Places) {
 	v.pennants(p)
-	var holes []geom.Rect
 	for _, o := range v.Wall.Openings {
-		if h, ok := v.nameOpening(p, o); ok {
-			holes = append(holes, h)
-		}
+		v.nameOpening(p, o)
 	}
 	for _, d := range v.Wall.Doors {
 		box := v.HoleBox(d)
@@ -137,56 +129,81 @@ func (v *view) placeWords(p *face.Places) []geom.Rect {
 			continue
 		}
 		for _, lines := range v.HoleWords(d) {
-			if p.Words(drawing.Words, lines, spread(box, v.MM(3), 2)...) {
+			if p.Words(drawing.Words, lines, spread(box, v.MM(2), v.MM(2), 2)...) {
 				break
 			}
 		}
 	}
 	v.NameServices(p)
-	return holes
 }
 
 // nameOpening writes the name and clear size of an opening in a free bay, or
 // else over the pieces that are taken out.
-func (v *view) nameOpening(p *face.Places, o framing.Opening) (geom.Rect, bool) {
+func (v *view) nameOpening(p *face.Places, o framing.Opening) {
 	c24 := paper.MM(2.4)
-	name := face.Line{Text: o.Name, Cap: c24, Bold: true}
+	line := func(text string) face.Line { return face.Line{Text: text, Cap: c24} }
 	what := face.Line{Text: "opening", Cap: c24, Bold: true}
-	clear := face.Line{Text: "clear", Cap: c24}
+	name := line(o.Name)
+	kind := line("clear")
 	if o.Clear == o.Rough {
-		clear.Text = "rough"
+		kind.Text = "rough"
 	}
 	w, h := v.Show.Figure(o.Clear.W()), v.Show.Figure(o.Clear.H())
-	size := face.Line{Text: w + " × " + h, Cap: c24}
-	forms := [][]face.Line{}
-	if len(v.Wall.Openings) > 1 {
-		forms = append(forms, []face.Line{name, clear, size}, []face.Line{name, clear, {Text: w, Cap: c24}, {Text: "× " + h, Cap: c24}})
+	size, wide, high := line(w+" × "+h), line(w), line("× "+h)
+	bold := name
+	bold.Bold = true
+	forms := [][]face.Line{{what, name, kind, size}, {what, name, kind, wide, high}, {bold, kind, size}}
+	if len(v.Wall.Openings) == 1 {
+		forms = append(forms, []face.Line{what, kind, size}, []face.Line{what, kind, wide, high})
 	}
-	forms = append(forms, []face.Line{what, clear, size}, []face.Line{what, clear, {Text: w, Cap: c24}, {Text: "× " + h, Cap: c24}})
-	at := spread(o.Rough, v.MM(2), 1)
+	at := v.bays(o)
 	for _, lines := range forms {
 		if p.Words(drawing.Words, lines, at...) {
-			return geom.Rect{}, false
+			return
 		}
 	}
-	for _, lines := range forms[:1] {
-		if hole, ok := p.WordsOver(drawing.Words, lines, at...); ok {
-			return hole, true
+	forms = append(forms, []face.Line{bold, size}, []face.Line{bold})
+	for _, lines := range forms {
+		if p.WordsOver(drawing.Words, lines, at...) {
+			return
 		}
 	}
-	line := []face.Line{{Text: what.Text + ", " + clear.Text + " " + size.Text, Cap: c24}}
-	return p.WordsOver(drawing.Words, line, at...)
+	p.Failed = append(p.Failed, o.Name)
+}
+
+// bays returns places for words in an opening: the middles of the bays between
+// pieces that are taken out, the nearest to the middle first, then anywhere.
+func (v *view) bays(o framing.Opening) []geom.Point {
+	at := []geom.Length{o.Rough.Min.X, o.Rough.Max.X}
+	for _, m := range v.out {
+		if m.Opening == o.Index {
+			at = append(at, m.Box.Min.X, m.Box.Max.X)
+		}
+	}
+	slices.Sort(at)
+	var out []geom.Point
+	mid := o.Rough.Mid()
+	for i := 0; i+1 < len(at); i += 2 {
+		x := (at[i] + at[i+1]) / 2
+		for j := -o.Rough.H() / 2 / v.MM(1); j <= o.Rough.H()/2/v.MM(1); j++ {
+			out = append(out, geom.Pt(x, mid.Y+j*v.MM(1)))
+		}
+	}
+	slices.SortStableFunc(out, func(a, b geom.Point) int {
+		return cmp.Or(cmp.Compare((a.X-mid.X).Abs(), (b.X-mid.X).Abs()), cmp.Compare((a.Y-mid.Y).Abs(), (b.Y-mid.Y).Abs()), cmp.Compare(b.Y, a.Y))
+	})
+	return append(out, spread(o.Rough, v.MM(1), v.MM(2), 1)...)
 }
 
 // spread returns points inside box, the middle first, then farther and farther
 // from it; higher places first where two are as far.
-func spread(box geom.Rect, step geom.Length, tall geom.Length) []geom.Point {
+func spread(box geom.Rect, dx, dy geom.Length, tall geom.Length) []geom.Point {
 	c := box.Mid()
 	var out []geom.Point
-	nx, ny := box.W()/2/step, box.H()/2/step
+	nx, ny := box.W()/2/dx, box.H()/2/dy
 	for i := -nx; i <= nx; i++ {
 		for j := -ny; j <= ny; j++ {
-			out = append(out, geom.Pt(c.X+i*step, c.Y+j*step))
+			out = append(out, geom.Pt(c.X+i*dx, c.Y+j*dy))
 		}
 	}
 	far := func(q geom.Point) geom.Length {
@@ -204,10 +221,8 @@ func (v *view) pennants(p *face.Places) {
 		if c.Kind != cuts.Header || c.Wall != v.Index {
 			continue
 		}
-		for _, o := range v.Wall.Openings {
-			if o.Index == c.Opening {
-				v.pennant(p, c, o)
-			}
+		if c.Opening < len(v.Wall.Openings) {
+			v.pennant(p, c, v.Wall.Openings[c.Opening])
 		}
 	}
 }
@@ -236,6 +251,9 @@ func (v *view) pennant(p *face.Places, c cuts.Cut, o framing.Opening) {
 						continue
 					}
 					p.Add(up, down)
+					if hard {
+						p.Holes = append(p.Holes, drawing.Bounds([]drawing.Element{up}, v.Scale), drawing.Bounds([]drawing.Element{down}, v.Scale))
+					}
 					return
 				}
 			}

@@ -1,8 +1,11 @@
 package face
 
 import (
+	"strings"
+
 	"roomwright/geom"
 	"roomwright/geom/framing"
+	"roomwright/geom/room"
 	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/lettering"
@@ -56,18 +59,33 @@ func (f Face) HoleWords(h framing.Hole) [][]Line {
 	}
 	head := Line{Text: what, Cap: paper.MM(2.8), Bold: true}
 	name := Line{Text: h.Name, Cap: paper.MM(2.4)}
-	clear := Line{Text: "clear", Cap: paper.MM(2.4)}
-	size := Line{Text: f.Show.Figure(h.Clear.W()) + " × " + f.Show.Figure(h.Clear.H()), Cap: paper.MM(2.4)}
-	wide := Line{Text: f.Show.Figure(h.Clear.W()), Cap: paper.MM(2.4)}
-	high := Line{Text: "× " + f.Show.Figure(h.Clear.H()), Cap: paper.MM(2.4)}
+	w, hi := h.Thing.Size.W, h.Thing.Size.H
+	clear := Line{Text: sizeWord(h.Thing.Kind), Cap: paper.MM(2.4)}
+	if w <= 0 || hi <= 0 {
+		w, hi = h.Clear.W(), h.Clear.H()
+	}
+	size := Line{Text: f.Show.Figure(w) + " × " + f.Show.Figure(hi), Cap: paper.MM(2.4)}
+	wide := Line{Text: f.Show.Figure(w), Cap: paper.MM(2.4)}
+	high := Line{Text: "× " + f.Show.Figure(hi), Cap: paper.MM(2.4)}
 	existing := Line{Text: "existing", Cap: paper.MM(2.4)}
-	if h.Name == "" || h.Name == what {
+	if h.Name == "" || strings.Contains(h.Name, what) {
 		name = existing
 	}
 	return [][]Line{
 		{head, name, clear, size}, {head, name, clear, wide, high}, {head, clear, size}, {head, clear, wide, high},
 		{head, name}, {head, existing}, {head},
 	}
+}
+
+// sizeWord returns the word for the kind of size that was given.
+func sizeWord(k room.SizeKind) string {
+	switch k {
+	case room.Rough:
+		return "rough"
+	case room.Leaf:
+		return "leaf"
+	}
+	return "clear"
 }
 
 // Services returns what is in the wall or on it, where its place is known.
@@ -114,7 +132,7 @@ func (f Face) NameServices(p *Places) {
 		b, c := sv.Box, sv.Box.Mid()
 		word := sv.What
 		half := f.Scale.Real(lettering.Width(word, paper.MM(2.4), false)) / 2
-		near := f.MM(1.4)
+		near := f.MM(0.8)
 		if b.H() > 2*half && b.H() > 2*b.W() {
 			var at []geom.Point
 			for _, k := range []geom.Length{50, 40, 60, 30, 70, 20, 80} {
@@ -127,12 +145,14 @@ func (f Face) NameServices(p *Places) {
 		}
 		box := b.Inset(-f.MM(1.1))
 		var at []geom.Point
-		for k := geom.Length(0); k < 8; k++ {
-			d := f.MM(1.6) + k*f.MM(2)
+		for k := geom.Length(0); k < 2; k++ {
+			d := f.MM(1.6) + k*f.MM(1.5)
 			at = append(at,
 				geom.Pt(box.Max.X+d+half-f.MM(1.6), c.Y), geom.Pt(box.Min.X-d-half+f.MM(1.6), c.Y),
 				geom.Pt(c.X, box.Max.Y+d), geom.Pt(c.X, box.Min.Y-d))
 		}
-		p.Words(drawing.Service, []Line{{Text: word, Cap: paper.MM(2.4)}}, at...)
+		if !p.Words(drawing.Service, []Line{{Text: word, Cap: paper.MM(2.4)}}, at...) && !p.Pointed(word, drawing.Service, b) {
+			p.Failed = append(p.Failed, word)
+		}
 	}
 }

@@ -16,6 +16,7 @@ import (
 type Places struct {
 	Elements []drawing.Element // what was placed, in order
 	Failed   []string          // what found no place
+	Holes    []geom.Rect       // where words stand over framing, which is to be left out there
 
 	scale   paper.Scale
 	best    *marks.Placer // free of everything drawn
@@ -88,16 +89,30 @@ func (p *Places) Words(layer drawing.Layer, lines []Line, at ...geom.Point) bool
 	return ok
 }
 
-// WordsOver is like Words but may cover framing; it returns the box covered,
-// with its white margin, for the framing to be left out there.
-func (p *Places) WordsOver(layer drawing.Layer, lines []Line, at ...geom.Point) (geom.Rect, bool) {
-	return p.words(p.second, layer, lines, at)
+// WordsOver is like Words but may stand over framing.
+func (p *Places) WordsOver(layer drawing.Layer, lines []Line, at ...geom.Point) bool {
+	hole, ok := p.words(p.second, layer, lines, at)
+	if ok {
+		p.Holes = append(p.Holes, hole)
+	}
+	return ok
+}
+
+// Try does what f does, and undoes it when f reports false.
+func (p *Places) Try(f func() bool) bool {
+	was, best, second, strings := *p, *p.best, *p.second, *p.strings
+	if f() {
+		return true
+	}
+	*p = was
+	*p.best, *p.second, *p.strings = best, second, strings
+	return false
 }
 
 func (p *Places) words(on *marks.Placer, layer drawing.Layer, lines []Line, at []geom.Point) (geom.Rect, bool) {
 	for _, c := range at {
 		e, box := p.block(layer, lines, c)
-		if on.Free(box.Inset(-p.mm(0.8))) {
+		if on.Free(box.Inset(-p.mm(0.5))) {
 			p.Elements = append(p.Elements, e...)
 			p.Hard(box)
 			return box.Inset(-p.mm(0.8)), true
@@ -112,7 +127,7 @@ func (p *Places) Turned(word string, layer drawing.Layer, at ...geom.Point) bool
 	for _, c := range at {
 		t := drawing.Text{Layer: layer, At: c, String: word, Cap: paper.MM(2.4), Anchor: drawing.Middle, Turned: true}
 		box := drawing.TextBox(t, p.scale)
-		if p.best.Free(box.Inset(-p.mm(0.5))) {
+		if p.best.Free(box.Inset(-p.mm(0.25))) {
 			p.Elements = append(p.Elements, t)
 			p.Hard(box)
 			return true
@@ -141,6 +156,7 @@ type Target struct {
 	LeftFirst bool    // an upright piece: try its left side first
 	LowFirst  bool    // a lying piece: try below it first
 	On        bool    // the label may lie on the piece itself if it is large enough
+	Near      bool    // no farther than the next bay, and over nothing
 	Try       []int64 // percents along the piece to try, in order; nil for the usual ones
 }
 
@@ -163,12 +179,25 @@ func (p *Places) Label(t Target) bool {
 			}
 		}
 	}
-	for _, on := range []*marks.Placer{p.best, p.second} {
-		for step := 0; step < 24; step++ {
-			gap := p.mm(3) + p.mm(1.5)*geom.Length(step)
+	for _, a := range []struct {
+		on       *marks.Placer
+		from, to int
+		sides    []bool
+	}{
+		{p.best, 0, 9, []bool{true}}, {p.best, 0, 9, []bool{false}},
+		{p.second, 0, 9, []bool{true, false}}, {p.best, 9, 24, []bool{true, false}}, {p.second, 9, 24, []bool{true, false}},
+	} {
+		if t.Near && (a.on != p.best || a.from > 0) {
+			continue
+		}
+		for step := a.from; step < a.to; step++ {
+			if t.Near && step > 3 {
+				break
+			}
+			gap := p.mm(2.4) + p.mm(1.5)*geom.Length(step)
 			for _, k := range t.tries() {
-				for _, way := range [2]bool{true, false} {
-					if p.label(on, t, size, gap, k, way) {
+				for _, way := range a.sides {
+					if p.label(a.on, t, size, gap, k, way) {
 						return true
 					}
 				}
@@ -213,7 +242,10 @@ func (p *Places) label(on *marks.Placer, t Target, size geom.Point, gap geom.Len
 			str = geom.RectOf(x, at.Y+size.Y/2, x, target.Y)
 		}
 	}
-	box, line := boxAt(at, size), str.Inset(-p.mm(0.5))
+	box, line := boxAt(at, size), geom.RectOf(str.Min.X, str.Min.Y-p.mm(0.5), str.Max.X, str.Max.Y+p.mm(0.5))
+	if !t.Upright {
+		line = geom.RectOf(str.Min.X-p.mm(0.5), str.Min.Y, str.Max.X+p.mm(0.5), str.Max.Y)
+	}
 	if !on.Free(box.Inset(-p.mm(0.6))) || !p.strings.Free(line) {
 		return false
 	}
@@ -234,6 +266,10 @@ func boxAt(c, size geom.Point) geom.Rect {
 // Pointed puts one word beside a piece, with a string to a dot in it.
 func (p *Places) Pointed(word string, layer drawing.Layer, piece geom.Rect) bool {
 	wide := p.scale.Real(lettering.Width(word, paper.MM(2.4), false))
+	return p.pointed(p.best, word, layer, piece, wide) || p.pointed(p.second, word, layer, piece, wide)
+}
+
+func (p *Places) pointed(on *marks.Placer, word string, layer drawing.Layer, piece geom.Rect, wide geom.Length) bool {
 	mid := piece.Mid()
 	for step := 0; step < 8; step++ {
 		run := p.mm(2.7) + p.mm(1.5)*geom.Length(step)
@@ -244,7 +280,7 @@ func (p *Places) Pointed(word string, layer drawing.Layer, piece geom.Rect) bool
 				text := drawing.Text{Layer: layer, At: geom.Pt(x, y-p.mm(1.2)), String: word, Cap: paper.MM(2.4), Anchor: drawing.Middle}
 				box := drawing.TextBox(text, p.scale)
 				str := geom.Polygon{{X: mid.X, Y: y}, {X: mid.X + way*run, Y: y}}.Bounds().Inset(-p.mm(0.4))
-				if !p.best.Free(box.Inset(-p.mm(0.5))) || !p.strings.Free(str) {
+				if !on.Free(box.Inset(-p.mm(0.5))) || !p.strings.Free(str) {
 					continue
 				}
 				p.Elements = append(p.Elements, text, drawing.Line{
@@ -252,6 +288,9 @@ func (p *Places) Pointed(word string, layer drawing.Layer, piece geom.Rect) bool
 				p.Elements = append(p.Elements, dimension.Dot(geom.Pt(mid.X, y), drawing.Symbols, p.scale))
 				p.Hard(box)
 				p.Hard(str)
+				if on == p.second {
+					p.Holes = append(p.Holes, box.Inset(-p.mm(0.5)))
+				}
 				return true
 			}
 		}
@@ -284,4 +323,42 @@ func (p *Places) Add(e ...drawing.Element) {
 	for _, x := range e {
 		p.Hard(drawing.Bounds([]drawing.Element{x}, p.scale))
 	}
+}
+
+// LabelRow puts one thin label beside a row of upright pieces, on one level
+// string through all of them with a dot in each.
+func (p *Places) LabelRow(mark string, boxes []geom.Rect, tries []int64) bool {
+	w, h := marks.LabelSize(mark, false)
+	size := geom.Pt(p.scale.Real(w), p.scale.Real(h))
+	all := geom.Rect{}
+	for _, b := range boxes {
+		all = all.Union(b)
+	}
+	for _, on := range []*marks.Placer{p.best, p.second} {
+		for step := 0; step < 16; step++ {
+			gap := p.mm(2.4) + p.mm(1.5)*geom.Length(step)
+			for _, k := range tries {
+				y := all.Min.Y + all.H()*geom.Length(k)/100
+				for _, left := range []bool{true, false} {
+					at, far := geom.Pt(all.Max.X+gap+size.X/2, y), boxes[0].Mid().X
+					str := geom.RectOf(far, y-p.mm(0.5), at.X-size.X/2, y+p.mm(0.5))
+					if left {
+						at, far = geom.Pt(all.Min.X-gap-size.X/2, y), boxes[len(boxes)-1].Mid().X
+						str = geom.RectOf(at.X+size.X/2, y-p.mm(0.5), far, y+p.mm(0.5))
+					}
+					box := boxAt(at, size)
+					if !on.Free(box.Inset(-p.mm(0.6))) || !p.strings.Free(str) {
+						continue
+					}
+					p.add(marks.Label(mark, false, at, p.scale, geom.Pt(far, y)), box)
+					for _, b := range boxes {
+						p.Elements = append(p.Elements, dimension.Dot(geom.Pt(b.Mid().X, y), drawing.Symbols, p.scale))
+					}
+					p.Hard(str)
+					return true
+				}
+			}
+		}
+	}
+	return false
 }

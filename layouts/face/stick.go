@@ -7,12 +7,51 @@ import (
 	"roomwright/layouts/paper"
 )
 
-// Kept returns a piece that is there and stays: a thin outline, white inside.
-func Kept(box geom.Rect, layer drawing.Layer) []drawing.Element {
-	return []drawing.Element{
-		drawing.Area{Layer: layer, Outline: box.Polygon(), Fill: drawing.White},
-		Outline(box, drawing.Style{Layer: layer, Pen: drawing.P25}),
+// Kept returns a piece that is there and stays: a thin outline, white inside,
+// interrupted at holes.
+func Kept(box geom.Rect, layer drawing.Layer, holes ...geom.Rect) []drawing.Element {
+	style := drawing.Style{Layer: layer, Pen: drawing.P25}
+	area := drawing.Area{Layer: layer, Outline: box.Polygon(), Fill: drawing.White}
+	for _, h := range holes {
+		if !h.Overlaps(box) {
+			continue
+		}
+		e := []drawing.Element{area}
+		c := box.Polygon()
+		for i, p := range c {
+			e = append(e, Broken(p, c[(i+1)%len(c)], style, holes)...)
+		}
+		return e
 	}
+	return []drawing.Element{area, Outline(box, style)}
+}
+
+// Broken returns a level or upright line, left out where it meets holes.
+func Broken(a, b geom.Point, style drawing.Style, holes []geom.Rect) []drawing.Element {
+	level := a.Y == b.Y
+	spans := []geom.Span{{From: min(a.Y, b.Y), To: max(a.Y, b.Y)}}
+	if level {
+		spans[0] = geom.Span{From: min(a.X, b.X), To: max(a.X, b.X)}
+	}
+	for _, h := range holes {
+		switch {
+		case level && h.Y().Holds(a.Y):
+			spans = without(spans, h.X())
+		case !level && h.X().Holds(a.X):
+			spans = without(spans, h.Y())
+		}
+	}
+	var e []drawing.Element
+	for _, s := range spans {
+		p, q := geom.Pt(a.X, s.From), geom.Pt(a.X, s.To)
+		if level {
+			p, q = geom.Pt(s.From, a.Y), geom.Pt(s.To, a.Y)
+		}
+		if p != q {
+			e = append(e, drawing.Line{Style: style, A: p, B: q})
+		}
+	}
+	return e
 }
 
 // Outline returns the four sides of a box.

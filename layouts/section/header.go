@@ -37,10 +37,8 @@ type header struct {
 func Header(r setout.Result, c cuts.Cut, s paper.Scale) drawing.Plate {
 	h := header{Face: face.Of(r, c.Wall, s), mirror: c.Look == marks.RightWay}
 	found := false
-	for _, o := range h.Wall.Openings {
-		if o.Index == c.Opening {
-			h.opening, found = o, true
-		}
+	if c.Opening >= 0 && c.Opening < len(h.Wall.Openings) {
+		h.opening, found = h.Wall.Openings[c.Opening], true
 	}
 	d := drawing.Drawing{Name: "section-" + strings.ToLower(c.Letter), Title: "Section " + c.Letter + ", header", Scale: s}
 	if !found {
@@ -134,7 +132,7 @@ func (h *header) draw() []drawing.Element {
 
 // say adds a callout.
 func (h *header) say(mark, words string, at geom.Point) {
-	wide := paper.MM(44)
+	wide := paper.MM(52)
 	if mark != "" {
 		w, _ := marks.LabelSize(mark, true)
 		wide -= w
@@ -172,7 +170,11 @@ func (h *header) beyond() []drawing.Element {
 		if m.State == piece.New {
 			mark = string(m.Mark)
 		}
-		h.say(mark, m.Name+", beyond", geom.Pt(b.Min.X+b.W()*80/100, h.opening.Header.Min.Y-h.MM(12.7)))
+		name := "jack stud, beyond"
+		if m.Role == framing.UpperJack {
+			name = "upper jack stud, beyond"
+		}
+		h.say(mark, name, geom.Pt(b.Min.X+b.W()*80/100, h.opening.Header.Min.Y-h.MM(15.5)))
 	}
 	return e
 }
