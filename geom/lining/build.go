@@ -87,7 +87,14 @@ func (j *job) place() (placed, bool) {
 		j.errorSize()
 		return placed{}, false
 	}
-	if b.Up.Kind == room.NoHeight || b.Up.Kind == room.UnknownHeight {
+	switch b.Up.Kind {
+	case room.BottomFromFloor, room.TopFromFloor, room.CentreFromFloor:
+	case room.TopFromCeiling:
+		if j.room.Ceiling == nil || j.wall.Ceiling == 0 {
+			j.errorHeight()
+			return placed{}, false
+		}
+	default:
 		j.errorHeight()
 		return placed{}, false
 	}

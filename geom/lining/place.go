@@ -17,11 +17,11 @@ func (j *job) start(whole geom.Length) (start geom.Length, asked bool, trouble s
 	a := &j.board.Across
 	centred := func(x geom.Length) geom.Length { return x - whole/2 }
 	switch a.Kind {
-	case room.EdgeFromEnd, room.SpanFromEnd:
+	case room.EdgeFromEnd:
 		return j.edgeFromEnd(whole), true, ""
 	case room.CentredOnWall:
 		return centred(j.wall.Finished.Mid()), true, ""
-	case room.CentredOnStud, room.KingLeft, room.KingRight:
+	case room.CentredOnStud:
 		x, trouble := j.stud(a.Stud)
 		return centred(x), true, trouble
 	case room.CentredBetween:
@@ -34,25 +34,20 @@ func (j *job) start(whole geom.Length) (start geom.Length, asked bool, trouble s
 	case room.CentredOnThing:
 		x, trouble := j.thing(a.Thing)
 		return centred(x), true, trouble
+	case room.Nowhere:
+		return 0, false, ""
 	}
-	return 0, false, ""
+	return 0, true, "a way of placing that boards do not have"
 }
 
 // edgeFromEnd resolves "left edge from right: X" and its like.
 func (j *job) edgeFromEnd(whole geom.Length) geom.Length {
 	a := &j.board.Across
 	x := j.wall.Finished.From + a.Value
-	edge := a.Edge
 	if a.From == room.Right {
 		x = j.wall.Finished.To - a.Value
 	}
-	if a.Kind == room.SpanFromEnd {
-		edge = room.LeftEdge
-		if a.From == room.Right {
-			edge = room.RightEdge
-		}
-	}
-	switch edge {
+	switch a.Edge {
 	case room.RightEdge:
 		return x - whole
 	case room.Centre:
@@ -138,12 +133,12 @@ func hard(name string) bool {
 
 // typed says a place in the words of the room file: the row's outer edge from
 // the end of the wall that the file measures from.
-func (j *job) typed(p spot, whole geom.Length) (text string, value geom.Length) {
-	if a := &j.board.Across; (a.Kind == room.EdgeFromEnd || a.Kind == room.SpanFromEnd) && a.From == room.Right {
-		value = j.wall.Finished.To - (p.start + whole)
+func (j *job) typed(start, whole geom.Length) (text string, value geom.Length) {
+	if a := &j.board.Across; a.Kind == room.EdgeFromEnd && a.From == room.Right {
+		value = j.wall.Finished.To - (start + whole)
 		return "right edge from right: ", value
 	}
-	return "left edge from left: ", p.start - j.wall.Finished.From
+	return "left edge from left: ", start - j.wall.Finished.From
 }
 
 // bottoms returns the heights at which the bottom of a row h high may stand:
@@ -152,7 +147,7 @@ func (j *job) typed(p spot, whole geom.Length) (text string, value geom.Length) 
 func (j *job) bottoms(h geom.Length) (list []geom.Length, asked geom.Length) {
 	u := &j.board.Up
 	switch u.Kind {
-	case room.BottomFromFloor, room.SpanFromFloor:
+	case room.BottomFromFloor:
 		asked = u.Value
 	case room.TopFromFloor:
 		asked = u.Value - h

@@ -26,7 +26,7 @@ func (j *job) errorHeight() {
 	j.add(finding.Finding{
 		Place: j.board.Up.At, Kind: finding.Error, Rule: "board without a height",
 		What:    "board " + j.board.Name + " is not placed up the wall",
-		Allowed: "bottom from floor, top from floor, centre from floor or top from ceiling",
+		Allowed: "bottom from floor, top from floor, centre from floor, or, below a ceiling, top from ceiling",
 		Hint:    "centre from floor: " + j.say(rules.BoardCentreLow),
 		Source:  rules.BoardCentreSource,
 	})
@@ -73,10 +73,10 @@ func (j *job) errorTall(bottom, h geom.Length) {
 	room := max(0, j.wall.Ceiling-bottom)
 	hint := "lay the sheets across"
 	if cut := room - rules.BoardHeadGap; cut > 0 {
-		hint = "cut to: " + j.say(cut) + " (" + j.say(rules.BoardHeadGap) + " clear over it), or lay the sheets across"
+		hint = "cut to: " + j.sayDown(cut) + " (" + j.say(rules.BoardHeadGap) + " clear over it), or lay the sheets across"
 	}
 	if low := j.wall.Ceiling - h; low >= 0 {
-		hint = "bottom from floor: " + j.say(low) + " at most; or " + hint
+		hint = "bottom from floor: " + j.sayDown(low) + " at most; or " + hint
 	}
 	place := j.board.Up.At
 	if j.board.CutTo.Given() {
@@ -125,8 +125,9 @@ func (j *job) errorOver(p placed, i int, start geom.Length) {
 	hint := "hang the row above or below it, or fewer sheets"
 	spans := freeSpans(j.wall.Finished, p.y, j.keep(true))
 	if q, ok := p.nearest(start, spans); ok {
-		text, value := j.typed(q, p.whole())
-		hint = text + j.say(value) + " is clear of it"
+		if text, ok := j.typeable(p.strip, p.y, q.start, always); ok {
+			hint = text + " is clear of it"
+		}
 	}
 	j.add(finding.Finding{
 		Place: j.board.Across.At, Kind: finding.Error, Rule: "board over an opening",
@@ -141,8 +142,8 @@ func (j *job) errorOver(p placed, i int, start geom.Length) {
 
 // warnMoved reports a place across that was a wish and gave way.
 func (j *job) warnMoved(p placed, start geom.Length) {
-	asked, was := j.typed(spot{start: start}, p.whole())
-	_, is := j.typed(p.spot, p.whole())
+	asked, was := j.typed(start, p.whole())
+	_, is := j.typed(p.start, p.whole())
 	j.add(finding.Finding{
 		Place: j.board.Across.At, Kind: finding.Warning, Rule: "place across moved",
 		What:    "board " + j.board.Name + " moved to the nearest place across that works",

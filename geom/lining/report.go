@@ -85,8 +85,10 @@ func (j *job) reportCut(row *Row, p placed) {
 	fit := j.fitting(p.strip)
 	hint := fmt.Sprintf("%d whole in a row fit", fit)
 	if fit >= j.board.Count {
-		text, value := j.typed(spot{start: min(max(p.start, j.wall.Finished.From), j.wall.Finished.To-whole)}, whole)
-		hint = text + j.say(value) + " needs no cut"
+		start := min(max(p.start, j.wall.Finished.From), j.wall.Finished.To-whole)
+		if text, ok := j.typeable(p.strip, p.y, start, always); ok {
+			hint = text + " needs no cut"
+		}
 	}
 	j.add(finding.Finding{
 		Place: j.board.Across.At, Kind: finding.Warning, Rule: "row runs past its wall",
@@ -152,57 +154,6 @@ func (j *job) bearing(s Seam, on bars) string {
 	return text
 }
 
-// hintSeams gives the nearest whole row and the least cut of the first sheet
-// at which every seam bears.
-func (j *job) hintSeams(p placed) string {
-	var hints []string
-	whole := p.whole()
-	spans := freeSpans(j.wall.Finished, p.y, j.keep(true))
-	if q, ok := p.nearest(p.start, spans); ok && p.cuts(p.spot) == 0 {
-		if text, value, ok := j.typedBorne(p, q, whole); ok {
-			hints = append(hints, text+j.say(value)+" bears every seam")
-		}
-	}
-	for _, free := range spans {
-		if !free.Holds(p.from) || p.searched {
-			continue
-		}
-		if q, ok := p.trimmed(p.from, free); ok {
-			var on []string
-			for _, s := range p.seams(q) {
-				if !s.End {
-					on = append(on, j.say(s.X))
-				}
-			}
-			hints = append(hints, fmt.Sprintf("first sheet cut to %s puts the seams on %s; a row without a place across is cut so where it has to be",
-				j.say(min(q.start+p.w, q.to)-q.from), and(on)))
-		}
-		break
-	}
-	if len(hints) == 0 {
-		return "no place across bears every seam: nail a block behind each, or have the sheets cut to the studs"
-	}
-	return strings.Join(hints, "; ")
-}
-
-// typedBorne says spot q in the words of the room file, rounded to what can be
-// printed and still borne.
-func (j *job) typedBorne(p placed, q spot, whole geom.Length) (string, geom.Length, bool) {
-	text, value := j.typed(q, whole)
-	step := max(j.room.Show.To, 1)
-	rounded := j.room.Show.Round(value)
-	for _, v := range []geom.Length{rounded, rounded + step, rounded - step} {
-		start := j.wall.Finished.From + v
-		if strings.HasPrefix(text, "right") {
-			start = j.wall.Finished.To - v - whole
-		}
-		if s, ok := p.put(start, j.wall.Finished); ok && v >= 0 && p.cuts(s) == 0 && p.score(s).seams == 0 {
-			return text, v, true
-		}
-	}
-	return "", 0, false
-}
-
 // reportEnds warns of outer edges that do not bear.
 func (j *job) reportEnds(row *Row, p placed) {
 	var bad []string
@@ -225,9 +176,10 @@ func (j *job) reportEnds(row *Row, p placed) {
 	}
 	hint := "nail a block or a strip behind it"
 	spans := freeSpans(j.wall.Finished, p.y, j.keep(true))
-	if q, ok := p.nearest(p.start, spans); ok && p.score(q).ends == 0 {
-		if text, value, ok := j.typedBorne(p, q, p.whole()); ok {
-			hint = text + j.say(value) + " bears every edge; or " + hint
+	if q, ok := p.nearest(p.start, spans); ok {
+		all := func(at spot) bool { got := p.score(at); return got.seams == 0 && got.ends == 0 }
+		if text, ok := j.typeable(p.strip, p.y, q.start, all); ok {
+			hint = text + " bears every edge; or " + hint
 		}
 	}
 	j.add(finding.Finding{
@@ -274,7 +226,7 @@ func (j *job) reportHeight(row *Row) {
 			What:    "board " + j.board.Name + " leaves too little over it to lift the sheets in",
 			Found:   j.say(head) + " under the ceiling or the structure",
 			Allowed: "about " + j.say(rules.BoardHeadGap),
-			Hint:    "cut to: " + j.say(j.wall.Ceiling-rules.BoardHeadGap-y.From),
+			Hint:    "cut to: " + j.sayDown(j.wall.Ceiling-rules.BoardHeadGap-y.From),
 			Source:  rules.BoardHeadGapSource,
 		})
 	}
