@@ -150,7 +150,7 @@ func (r *reader) assumeWall(w *wallText, cut bool) {
 				": floor to structure less "+plates(fr.BottomPlates+fr.TopPlates)+" plates", rules.Habit)
 		}
 	}
-	if fr.Studs.Spacing > 0 && fr.Studs.First == 0 {
+	if fr.Studs.Spacing > 0 && !w.firstCentre {
 		fr.Studs.First = fr.Studs.Spacing
 		r.note(fr.Studs.At, on(w.Name), "first stud centre of wall "+w.Name+" taken at the spacing, "+r.say(fr.Studs.First), rules.FirstCentreSource)
 	}

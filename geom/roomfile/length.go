@@ -58,7 +58,7 @@ func (r *reader) inBounds(text string, n *node, l geom.Length, b bound) bool {
 		f.hint = "places are taped from the end that the key names"
 	case l == 0 && b == positive:
 		f.what, f.allowed = "a length of zero", "more than zero"
-	case l > longest:
+	case l > longest && r.unitsKnown:
 		f.what, f.allowed = "a length that no room has", "at most 100 m"
 	default:
 		return true
@@ -74,11 +74,15 @@ func (r *reader) notALength(text string, n *node, err error) fault {
 	if !errors.As(err, &e) {
 		return f
 	}
-	f.what, f.hint = brief(e.Problem), brief(e.Hint)
+	f.what, f.hint = clean(e.Problem), clean(e.Hint)
 	if e.Try[0] != "" {
 		f.allowed = "a length, such as " + e.Try[0] + " or " + e.Try[1]
 	}
 	switch {
+	case e.Problem == "empty":
+		f.what = "nothing where a length is wanted"
+	case f.hint == "" && strings.HasPrefix(e.Problem, "not a length after"):
+		f.hint = "units are mm, cm, m, in and ft; a note goes behind a space and #"
 	case strings.Contains(e.Problem, "fraction without a unit"):
 		f.allowed = "whole or decimal millimetres, or a unit"
 		if !n.quoted {

@@ -5,7 +5,8 @@ import "strings"
 // nearest returns the word of list that is most like s, or "" when none is
 // near enough to be meant.
 func nearest(s string, list []string) string {
-	best, least := "", 1+max(1, len([]rune(s))/3)
+	few := len([]rune(s)) / 3 // letters that may be wrong; a short word only in its case
+	best, least := "", 1+few
 	for _, w := range list {
 		if d := distance(strings.ToLower(s), strings.ToLower(w)); d < least {
 			best, least = w, d

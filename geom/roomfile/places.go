@@ -295,7 +295,7 @@ func (p *placed) settle(r *reader, who, wall string) (room.Across, room.Up) {
 		if before(second.key, first.key) {
 			first, second = second, first
 		}
-		r.twice(who+" is placed twice across", sayOn(second.say, wall), sayOn(first.say, wall), second.key, first.key)
+		r.twice(who+" is placed twice across", onePlace, sayOn(second.say, wall), sayOn(first.say, wall), second.key, first.key)
 	}
 	for i, u := range p.up {
 		if i == 0 {
@@ -306,7 +306,7 @@ func (p *placed) settle(r *reader, who, wall string) (room.Across, room.Up) {
 		if before(second.key, first.key) {
 			first, second = second, first
 		}
-		r.twice(who+" is placed twice up", second.say, first.say, second.key, first.key)
+		r.twice(who+" is placed twice up", onePlace, second.say, first.say, second.key, first.key)
 	}
 	return across, up
 }
@@ -316,11 +316,14 @@ func before(a, b finding.Place) bool {
 	return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
 }
 
+// onePlace is how a thing on a wall is placed.
+const onePlace = "one place across, one up"
+
 // twice complains of two places one way.
-func (r *reader) twice(what, second, first string, at, firstAt finding.Place) {
+func (r *reader) twice(what, allowed, second, first string, at, firstAt finding.Place) {
 	r.fail(at, fault{
 		rule: "places", what: what, found: second + "; " + first + " (" + Where(firstAt) + ")",
-		allowed: "one place across, one up", hint: "delete one of the two lines",
+		allowed: allowed, hint: "delete one of the two lines",
 	})
 }
 

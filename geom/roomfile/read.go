@@ -10,15 +10,17 @@ import (
 
 // reader holds what is known while one room file is read.
 type reader struct {
-	findings []finding.Finding
-	units    measure.System
-	show     measure.Show
-	room     *room.Room
-	walls    []string // names in the order of the file
-	known    bool     // the walls could be read, so that names of walls can be judged
-	lost     map[string]bool
-	said     map[string]said // what the maps of things said, by thing
-	doubles  map[string]finding.Place
+	findings   []finding.Finding
+	units      measure.System
+	unitsKnown bool // the file says its units
+	show       measure.Show
+	room       *room.Room
+	walls      []string // names in the order of the file
+	known      bool     // the walls could be read, so that names of walls can be judged
+	lost       map[string]bool
+	said       map[string]said // what the maps of things said, by thing
+	questions  []question      // not answered
+	doubles    map[string]finding.Place
 }
 
 // Read reads a room file. It gives all findings, sorted; when one of them is an

@@ -145,7 +145,7 @@ func readMap[T any](r *reader, n *node, s section[T], t *T, who func(*T) string)
 		if !ok || k.read == nil {
 			r.fail(n.at, fault{
 				rule: "kind of value", what: "a lone value where the keys of " + s.name + " are wanted",
-				found: quote(n.text), allowed: allowedKeys(s), hint: "such as " + sample(s),
+				found: quote(n.text), allowed: allowedKeys(s), hint: sample(s),
 			})
 			return out
 		}
@@ -153,13 +153,13 @@ func readMap[T any](r *reader, n *node, s section[T], t *T, who func(*T) string)
 	case list:
 		r.fail(n.at, fault{
 			rule: "kind of value", what: "a list where " + s.name + " is wanted",
-			allowed: allowedKeys(s), hint: "such as " + sample(s),
+			allowed: allowedKeys(s), hint: sample(s),
 		})
 		return out
 	case nothing:
 		r.fail(n.at, fault{
 			rule: "empty value", what: "nothing where " + s.name + " is wanted",
-			found: "no value", allowed: allowedKeys(s), hint: "such as " + sample(s),
+			found: "no value", allowed: allowedKeys(s), hint: sample(s),
 		})
 		return out
 	case mapping:
@@ -201,13 +201,17 @@ func readMap[T any](r *reader, n *node, s section[T], t *T, who func(*T) string)
 // gather goes through the pairs of a map and keeps those that the section
 // knows.
 func gather[T any](r *reader, n *node, s section[T]) []entry {
-	var out []entry
+	var out, meant []entry
 	seen := map[string]finding.Place{}
 	for i, p := range n.pairs {
+		p = r.untie(s.knows, p)
 		written := ownSpelling(p.key.text)
 		k, wall, ok := s.find(written)
 		if !ok {
 			r.fail(p.key.at, unknownKey(s, n, i))
+			if name := nearest(written, s.names()); name != "" {
+				meant = append(meant, entry{name: name, key: p.key, value: &node{kind: refused, at: p.value.at}})
+			}
 			continue
 		}
 		full := k.name + "\x00" + wall
@@ -222,17 +226,36 @@ func gather[T any](r *reader, n *node, s section[T]) []entry {
 		seen[full] = p.key.at
 		out = append(out, entry{name: k.name, key: p.key, value: p.value, wall: wall})
 	}
+	for _, m := range meant { // a key misspelt is not missing as well
+		if !(said{all: out}).has(m.name) {
+			out = append(out, m)
+		}
+	}
 	return out
+}
+
+// knows reports whether the section has a key as written.
+func (s section[T]) knows(written string) bool {
+	_, _, ok := s.find(ownSpelling(written))
+	return ok
+}
+
+// untie takes a key apart that is stuck to its value, `wall:B`, and complains
+// of it.
+func (r *reader) untie(known func(string) bool, p pair) pair {
+	head, tail, ok := strings.Cut(p.key.text, ":")
+	if !ok || p.value.kind != nothing || tail == "" || known(p.key.text) || !known(head) {
+		return p
+	}
+	r.fail(p.key.at, noSpace(p.key.text))
+	at := p.key.at
+	at.Column += len([]rune(head)) + 1
+	return pair{key: &node{kind: word, text: head, at: p.key.at}, value: &node{kind: word, text: tail, at: at}}
 }
 
 // unknownKey answers the key of pair i of n, which s does not know.
 func unknownKey[T any](s section[T], n *node, i int) fault {
 	written := n.pairs[i].key.text
-	if head, _, ok := strings.Cut(written, ":"); ok && n.pairs[i].value.kind == nothing {
-		if _, _, known := s.find(ownSpelling(head)); known {
-			return noSpace(written)
-		}
-	}
 	f := fault{
 		rule: "unknown key", what: "no key " + quote(written) + " in " + s.name,
 		found: quote(written), allowed: allowedKeys(s), hint: meant(ownSpelling(written), s.names(), true),
@@ -255,14 +278,13 @@ func allowedKeys[T any](s section[T]) string {
 	return "the keys of " + s.name + " (roomwright explain " + s.word + ")"
 }
 
-// sample shows a key of a section with what follows it.
+// sample lists the first keys of a section.
 func sample[T any](s section[T]) string {
-	for _, k := range s.keys {
-		if k.read != nil {
-			return "{" + k.name + ": " + k.form + "}"
-		}
+	names := s.names()
+	if len(names) > 6 {
+		names = append(names[:6], "...")
 	}
-	return ""
+	return "keys: " + strings.Join(names, ", ")
 }
 
 // noteKey is the key `note`, which every map has.

@@ -10,7 +10,7 @@ import (
 // aboveSection lists the keys of what is overhead.
 func aboveSection() section[file] {
 	return section[file]{name: "what is above", word: "above", keys: []key[file]{
-		{name: "joists", form: "a map, or unknown", means: "the joists overhead", need: asked,
+		{name: "joists", form: "the keys of the joists, or unknown", means: "the joists overhead", need: asked,
 			read: (*reader).joistsOf},
 		{name: "in the way", form: "a list of things", means: "what hangs below the structure",
 			read: func(r *reader, _ *file, e entry) {
@@ -149,7 +149,7 @@ func (r *reader) joistsOf(f *file, e entry) {
 	if len(j.off) > 1 {
 		first, second := j.off[0], j.off[1]
 		if len(j.off) > 2 || !j.Unknown {
-			r.twice("the joists are placed twice", second.key.text, first.key.text, second.key.at, first.key.at)
+			r.twice("the joists are placed twice", "a first centre, or each centre, off one wall", second.key.text, first.key.text, second.key.at, first.key.at)
 		}
 	}
 	if finding.Errors(r.findings) > errors || j.Unknown || e.value.kind != mapping {
@@ -245,7 +245,7 @@ func (r *reader) obstacleOf(a *room.Above, n *node) {
 		if before(second.key.at, first.key.at) {
 			first, second = second, first
 		}
-		r.twice(who+" has two heights", second.key.text, first.key.text, second.key.at, first.key.at)
+		r.twice(who+" has two heights", "one height", second.key.text, first.key.text, second.key.at, first.key.at)
 	case !hasBelow && !hasUp && o.What != "":
 		r.fail(o.At, fault{
 			rule: "key needed", what: who + " has no height", found: "no `below structure`, no `underside from floor`",

@@ -53,11 +53,11 @@ func ceilingSection() section[ceilingText] {
 			read: func(r *reader, c *ceilingText, e entry) {
 				c.Seismic, _ = r.choice(e, "", "none", "A", "B", "C", "D", "E", "F", unknownWord)
 			}},
-		part("grid", "a size such as 24x24, or a map", "the module and how it is set out", needed, gridSection, "the grid"),
-		part("mains", "the wall they run along, or a map", "the main tees", defaulted, mainsSection, "the mains"),
-		part("hangers", "a length, or a map", "the hanger wires", defaulted, hangersSection, "the hangers"),
-		part("edge", "a length, or a map", "where the tees end at a wall", defaulted, edgeSection, "the edge"),
-		part("panel", "a thickness, unknown, or a map", "the lay-in panels", asked, panelSection, "the panel"),
+		part("grid", "a size such as 24x24, or its keys", "the module and how it is set out", needed, gridSection, "the grid"),
+		part("mains", "the wall they run along, or its keys", "the main tees", defaulted, mainsSection, "the mains"),
+		part("hangers", "a length, or its keys", "the hanger wires", defaulted, hangersSection, "the hangers"),
+		part("edge", "a length, or its keys", "where the tees end at a wall", defaulted, edgeSection, "the edge"),
+		part("panel", "a thickness, unknown, or its keys", "the lay-in panels", asked, panelSection, "the panel"),
 		noteKey(func(c *ceilingText) *string { return &c.Note }),
 	}
 	keys = append(keys, later[ceilingText]("boxing")...)
@@ -236,7 +236,7 @@ func (r *reader) ceilingOf(_ *file, e entry) {
 		if before(second.key.at, first.key.at) {
 			first, second = second, first
 		}
-		r.twice("the ceiling has two heights", second.name+" "+brief(second.value.text), first.name+" "+brief(first.value.text), second.key.at, first.key.at)
+		r.twice("the ceiling has two heights", "one height", second.name+" "+brief(second.value.text), first.name+" "+brief(first.value.text), second.key.at, first.key.at)
 	case !hasFloor && !hasBelow:
 		r.fail(c.At, fault{
 			rule: "key needed", what: "the ceiling has no height", found: "no `face from floor`, no `face below structure`",

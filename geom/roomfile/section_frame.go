@@ -36,7 +36,7 @@ func frameSection() section[wallText] {
 				told := readMap(r, e.value, studsSection(), &t, func(*studsText) string { return "the list of studs" })
 				t.plan.At = e.value.at
 				r.settleStuds(&t, told)
-				w.Frame.Studs = t.plan
+				w.Frame.Studs, w.firstCentre = t.plan, len(t.firsts) > 0
 				w.Note = joined(w.Note, t.note)
 			}},
 		noteKey(func(w *wallText) *string { return &w.Note }),
@@ -166,7 +166,7 @@ func (r *reader) settleStuds(t *studsText, told said) {
 			if before(e.key.at, first.key.at) {
 				e, first = first, e
 			}
-			r.twice("the studs are given twice", e.name, first.name, e.key.at, first.key.at)
+			r.twice("the studs are given twice", "a spacing, or marks from one end", e.name, first.name, e.key.at, first.key.at)
 		}
 	}
 	if len(t.ways) == 0 && len(told.all) > 0 {

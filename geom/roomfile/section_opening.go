@@ -42,31 +42,31 @@ func openingSection() section[openingText] {
 	keys = append(keys, kingKeys(at)...)
 	keys = append(keys, upKeys(at, false, "bottom from floor", "top from floor", "top from ceiling")...)
 	keys = append(keys, []key[openingText]{
-		{name: "header", form: "2 of 2x6, flat 2x4, or a map", need: needed,
+		{name: "header", form: "2 of 2x6, flat 2x4, or its keys", need: needed,
 			means: "in a bearing wall as the engineer says, it is never chosen here; a flat 2x4 may do in a wall that carries nothing",
 			read: func(r *reader, o *openingText, e entry) {
 				o.Header.At = e.key.at
 				o.header = readMap(r, e.value, headerSection(), o, func(*openingText) string { return "the header" })
 			}},
-		{name: "jacks", form: "a whole number, or a map", means: "how many at each side, and how they meet the sill", need: defaulted,
+		{name: "jacks", form: "a whole number, or its keys", means: "how many at each side, and how they meet the sill", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) {
 				o.jacks = readMap(r, e.value, jacksSection(), o, func(*openingText) string { return "the jacks" })
 			}},
 		{name: "sill", form: "0, 1 or 2", means: "rough sill members", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) { o.Sill, _ = r.whole(e, 0, 2) }},
-		{name: "liner", form: "a thickness, or a map", means: "the boards lining the opening", need: defaulted,
+		{name: "liner", form: "a thickness, or its keys", means: "the boards lining the opening", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) {
 				readMap(r, e.value, linerSection(), o, func(*openingText) string { return "the liner" })
 			}},
 		{name: "shims", form: "a length", means: "gap at each side of the liner", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) { o.Shims, _ = r.want(e.value, fromZero) }},
-		{name: "casing", form: "a width, or a map", means: "the trim round the opening", need: defaulted,
+		{name: "casing", form: "a width, or its keys", means: "the trim round the opening", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) {
 				o.casing = readMap(r, e.value, casingSection(), o, func(*openingText) string { return "the casing" })
 			}},
 		{name: "stops", form: "a length", means: "width of the stops that hold the sheet", need: defaulted,
 			read: func(r *reader, o *openingText, e entry) { o.Stops, _ = r.want(e.value, positive) }},
-		{name: "glazing", form: "3/16 acrylic, none, unknown, or a map", means: "the sheet in the opening", need: asked,
+		{name: "glazing", form: "3/16 acrylic, none, unknown, or its keys", means: "the sheet in the opening", need: asked,
 			read: func(r *reader, o *openingText, e entry) {
 				readMap(r, e.value, glazingSection(), o, func(*openingText) string { return "the glazing" })
 			}},

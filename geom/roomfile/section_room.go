@@ -58,16 +58,16 @@ func roomSection() section[file] {
 			read: func(*reader, *file, entry) {}}, // read before all others
 		{name: "show", form: "feet and inches to 1/16, inches to 1/8, millimetres", means: "how figures are printed", need: defaulted,
 			read: func(*reader, *file, entry) {}}, // read before all others
-		{name: "every wall", form: "a map of wall keys", means: "keys for all walls; a wall's own key replaces it whole",
+		{name: "every wall", form: "keys of a wall", means: "keys for all walls; a wall's own key replaces it whole",
 			read: func(*reader, *file, entry) {}}, // read before all others
 		{name: "walls", form: "a list of walls", means: "clockwise as seen from above; left and right as you face the wall from inside", need: needed,
 			read: (*reader).wallsOf},
-		{name: "survey", form: "a map", means: "readings besides the walls, and how far the tape is trusted",
+		{name: "survey", form: "the keys of the survey", means: "readings besides the walls, and how far the tape is trusted",
 			read: func(r *reader, f *file, e entry) {
 				readMap(r, e.value, surveySection(), f, func(*file) string { return "the survey" })
 				r.room.Survey.At = e.key.at
 			}},
-		{name: "above", form: "a map", means: "the structure overhead and what hangs below it",
+		{name: "above", form: "the keys of what is above", means: "the structure overhead and what hangs below it",
 			read: func(r *reader, f *file, e entry) {
 				readMap(r, e.value, aboveSection(), f, func(*file) string { return "what is above" })
 			}},
@@ -75,11 +75,11 @@ func roomSection() section[file] {
 			read: (*reader).openingsOf},
 		{name: "boards", form: "a list of rows of boards", means: "rows of full or cut sheets fixed on a wall",
 			read: (*reader).boardsOf},
-		{name: "ceiling", form: "a map", means: "the suspended ceiling wanted",
+		{name: "ceiling", form: "the keys of the ceiling", means: "the suspended ceiling wanted",
 			read: (*reader).ceilingOf},
 		{name: "lights", form: "a list of lights", means: "light panels that lie in the grid of the ceiling",
 			read: (*reader).lightsOf},
-		{name: "drawing", form: "a map", means: "the sheets",
+		{name: "drawing", form: "a paper, or the keys of the drawing", means: "the sheets",
 			read: func(r *reader, f *file, e entry) {
 				readMap(r, e.value, drawingSection(), f, func(*file) string { return "the drawing" })
 			}},
@@ -94,6 +94,7 @@ func roomSection() section[file] {
 func (r *reader) roomOf(top *node) {
 	if top.kind != mapping {
 		if top.kind != refused {
+			r.findings = nil // what else was said takes it for a room file
 			r.fail(top.at, fault{
 				rule: "not a room file", what: "no room file", found: found(top),
 				allowed: "keys and values, such as title: Linen closet", hint: "a starter file: roomwright new",
@@ -124,6 +125,7 @@ func (r *reader) firstThings(top *node, f *file) {
 	}
 	if units != nil && units.kind != nothing {
 		s, ok := r.choice(entry{name: "units", value: units}, "", "inches", "millimetres", "millimeters", "inch", "in", "mm")
+		r.unitsKnown = ok
 		if ok && strings.HasPrefix(s, "m") {
 			r.units = measure.Millimetres
 		}
@@ -151,8 +153,14 @@ func (r *reader) firstThings(top *node, f *file) {
 		}
 		name := ""
 		for _, p := range n.pairs {
-			if name == "" && p.key.text == "wall" && p.value.kind == word {
-				name = strings.Join(strings.Fields(p.value.text), " ")
+			text := p.value.text
+			if tail, tied := strings.CutPrefix(p.key.text, "wall:"); tied && p.value.kind == nothing {
+				text = tail
+			} else if p.key.text != "wall" || p.value.kind != word {
+				continue
+			}
+			if name == "" {
+				name = strings.Join(strings.Fields(text), " ")
 			}
 		}
 		r.walls = append(r.walls, name)
@@ -181,10 +189,10 @@ func (r *reader) wallsOf(f *file, e entry) {
 		}
 		f.walls = append(f.walls, w)
 	})
-	if n := len(f.walls); n != 4 {
+	if n := len(f.walls); n != 4 && e.value.kind == list {
 		r.fail(e.key.at, fault{
 			rule: "number of walls", what: "this edition sets out rooms of four walls, each turning right",
-			found:   strconv.Itoa(n) + " walls: " + brief(r.wallNames()),
+			found:   strings.TrimSuffix(strconv.Itoa(n)+" walls: "+brief(r.wallNames()), ": "),
 			allowed: "four walls, clockwise as seen from above",
 			hint:    "a room of another shape can be done a part at a time, where the part is four-sided",
 		})

@@ -10,9 +10,10 @@ import (
 // wallText is a wall and what was said of it.
 type wallText struct {
 	room.Wall
-	said    said
-	frame   said          // what its frame said
-	frameAt finding.Place // of the key `frame`
+	said        said
+	frame       said          // what its frame said
+	frameAt     finding.Place // of the key `frame`
+	firstCentre bool          // of its studs was written
 }
 
 // serviceText is a thing in a wall and how it was placed.
@@ -88,7 +89,7 @@ func wallSection() section[wallText] {
 			read: func(r *reader, w *wallText, e entry) { r.existingOf(w, e, "door") }},
 		{name: "windows", form: "a list of windows", means: "the windows that are there",
 			read: func(r *reader, w *wallText, e entry) { r.existingOf(w, e, "window") }},
-		{name: "frame", form: "a section such as 2x4, or a map", need: asked, means: "how a stud wall is framed",
+		{name: "frame", form: "a section such as 2x4, or its keys", need: asked, means: "how a stud wall is framed",
 			read: func(r *reader, w *wallText, e entry) {
 				w.frameAt, w.Frame.At = e.key.at, e.key.at
 				w.frame = readMap(r, e.value, frameSection(), w, func(w *wallText) string { return "the frame of wall " + w.Name })

@@ -34,10 +34,22 @@ func (r *reader) timberText(s string, n *node) (room.Timber, bool) {
 		})
 		return room.Timber{}, false
 	}
-	size, ok := r.sizeText(s, n)
-	if !ok {
+	if r.hedgedSize(s, n) {
 		return room.Timber{}, false
 	}
+	w, h, err := measure.ParseSize(s, r.units)
+	if err != nil {
+		f := r.notALength(s, n, err)
+		if f.allowed != "whole or decimal millimetres, or a unit" {
+			f.what, f.allowed = "not a section", "a name such as 2x4, or a true size such as 38 x 89 mm"
+		}
+		r.fail(n.at, f)
+		return room.Timber{}, false
+	}
+	if !r.inBounds(s, n, w, positive) || !r.inBounds(s, n, h, positive) {
+		return room.Timber{}, false
+	}
+	size := room.Size{W: w, H: h}
 	t := room.Timber{Thick: min(size.W, size.H), Wide: max(size.W, size.H), At: n.at}
 	bare := measure.DefaultShow(r.units)
 	if r.units == measure.Inches {

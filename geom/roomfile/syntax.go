@@ -103,16 +103,6 @@ func (r *reader) severalDocuments(text [][]rune) {
 
 // explain says in our words why the text could not be taken apart, and where.
 func explain(text [][]rune, bad *badText) (finding.Place, fault) {
-	if at, mark, ok := openQuote(text, bad); ok {
-		return at, fault{
-			rule: "quotes", what: "a quote left open",
-			found: string(mark) + " with no " + string(mark) + " behind it on its line", allowed: "quotes in pairs",
-			hint: "lengths need no quotes: write 12' 6-1/2\" as it is",
-		}
-	}
-	if at, key, ok := tightColon(text, bad.at.Line); ok {
-		return at, noSpace(key)
-	}
 	has := func(part string) bool { return strings.Contains(bad.says, part) }
 	line := ""
 	if n := bad.at.Line; n >= 1 && n <= len(text) {

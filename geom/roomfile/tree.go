@@ -1,6 +1,7 @@
 package roomfile
 
 import (
+	"slices"
 	"strings"
 
 	"go.yaml.in/yaml/v4"
@@ -42,7 +43,7 @@ type pair struct{ key, value *node }
 // noted as lost and left out; nil is given when nothing is left.
 func (r *reader) parse(src *source) *node {
 	text := r.margins(src)
-	for range 30 {
+	for range 60 {
 		doc, bad := load(text)
 		if bad == nil {
 			if doc == nil {
@@ -56,6 +57,23 @@ func (r *reader) parse(src *source) *node {
 		}
 		if bad.empty {
 			break
+		}
+		if at, mark, ok := openQuote(text, bad); ok {
+			r.fail(at, fault{
+				rule: "quotes", what: "a quote left open",
+				found: string(mark) + " with no " + string(mark) + " behind it on its line", allowed: "quotes in pairs",
+				hint: "lengths need no quotes: write 12' 6-1/2\" as it is",
+			})
+			line := slices.Clone(text[at.Line-1])
+			line[at.Column-1] = ' '
+			text[at.Line-1] = line
+			continue
+		}
+		if at, key, ok := tightColon(text, bad.at.Line); ok {
+			r.fail(at, noSpace(key))
+			head, _, _ := strings.Cut(key, ":")
+			text[at.Line-1] = slices.Insert(slices.Clone(text[at.Line-1]), at.Column+len([]rune(head)), ' ')
+			continue
 		}
 		at, f := explain(text, bad)
 		r.fail(at, f)
