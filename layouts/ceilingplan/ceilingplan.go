@@ -50,6 +50,7 @@ type view struct {
 	under    []drawing.Element // drawn first; labels may lie on it
 	used     map[string]bool
 	keep     []geom.Rect // where no label may go: main tees, hangers
+	pennants []geom.Rect // the marks of sections
 	labelled []geom.Rect // where labels and letters went
 }
 
@@ -173,7 +174,8 @@ func (v *view) sections() {
 		from, to := cuts.Inside(c, v.c.Outline.Bounds(), v.mm(5))
 		g := []drawing.Element{marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s)}
 		for _, e := range g {
-			v.keep = append(v.keep, drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.6)))
+			b := drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.6))
+			v.keep, v.pennants = append(v.keep, b), append(v.pennants, b)
 		}
 		v.add(g...)
 	}

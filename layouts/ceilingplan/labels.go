@@ -60,7 +60,7 @@ func (v *view) letters(pl *marks.Placer) {
 			for _, x := range []geom.Length{d.Length/2 + k*step, d.Length/2 - k*step} {
 				at := d.At(x, -d.Finished-v.mm(3.9))
 				box := geom.Rect{Min: at, Max: at}.Inset(-v.mm(3.4))
-				if pl.Free(box) && v.clearOfTees(box) {
+				if pl.Free(box) && v.clearOfTees(box) && v.farFromSections(box) {
 					v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
 					pl.Block(box)
 					v.labelled = append(v.labelled, box)
@@ -73,6 +73,17 @@ func (v *view) letters(pl *marks.Placer) {
 			}
 		}
 	}
+}
+
+// farFromSections reports whether a box leaves room beside section marks for
+// the mark of a panel.
+func (v *view) farFromSections(box geom.Rect) bool {
+	for _, r := range v.pennants {
+		if r.Inset(-v.mm(9)).Overlaps(box) {
+			return false
+		}
+	}
+	return true
 }
 
 // clearOfTees reports whether no tee runs through a box.
@@ -116,7 +127,8 @@ func (v *view) overheadWords(pl *marks.Placer) {
 				}
 				if e := v.lines(lines, to, turned); v.roomFor(drawing.Bounds(e, v.s)) {
 					v.opaque(e)
-					pl.Block(drawing.Bounds(e, v.s))
+					pl.BlockElements(e)
+					v.labelled = append(v.labelled, drawing.Bounds(e, v.s))
 					placed = true
 					break
 				}
@@ -231,9 +243,7 @@ func (v *view) mainLabels(pl *marks.Placer) {
 			continue
 		}
 		g := marks.Label(string(m.Mark), true, best, v.s)
-		v.add(g)
-		pl.Block(drawing.Bounds([]drawing.Element{g}, v.s))
-		v.labelled = append(v.labelled, drawing.Bounds([]drawing.Element{g}, v.s))
+		v.put(pl, g, true)
 	}
 }
 
@@ -285,13 +295,11 @@ func (v *view) panelLabels(pl *marks.Placer) {
 		}
 		b := geom.Polygon(c.Shape).Bounds()
 		at := b.Mid()
-		quarter := geom.Pt(b.W()/4, b.H()/4)
-		g, ok := pl.Label(string(c.Mark), false, at, at,
-			at.Add(geom.Pt(0, quarter.Y)), at.Add(geom.Pt(0, -quarter.Y)), at.Add(geom.Pt(quarter.X, 0)), at.Add(geom.Pt(-quarter.X, 0)),
-			at.Add(quarter), at.Sub(quarter), at.Add(geom.Pt(quarter.X, -quarter.Y)), at.Add(geom.Pt(-quarter.X, quarter.Y)))
-		if !ok {
-			g, ok = pl.Label(string(c.Mark), false, at, v.around(at)...)
+		places := []geom.Point{at}
+		for _, q := range [][2]geom.Length{{0, 1}, {0, -1}, {1, 0}, {-1, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}, {2, 2}, {-2, 2}, {2, -2}, {-2, -2}} {
+			places = append(places, at.Add(geom.Pt(q[0]*b.W()/7, q[1]*b.H()/7)))
 		}
+		g, ok := pl.Label(string(c.Mark), false, at, places...)
 		v.put(pl, g, ok)
 	}
 }
