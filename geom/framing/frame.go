@@ -47,13 +47,20 @@ func (b *builder) fates(p *opening) {
 		}
 	}
 	for _, i := range p.displaced {
-		set(i, out)
+		if !b.within(i, p.kings) {
+			set(i, out)
+		}
 	}
 	for i := range b.studs {
 		if b.studs[i].fate == kept && b.body(i).Overlaps(p.kings) {
 			set(i, cut)
 		}
 	}
+}
+
+// within reports whether stud i stands wholly in a span.
+func (b *builder) within(i int, s geom.Span) bool {
+	return b.studs[i].left >= s.From && b.right(i) <= s.To
 }
 
 // add puts in a stick of an opening.
@@ -146,7 +153,8 @@ func (b *builder) sheet(l geom.Length) string {
 }
 
 // cuts cuts the studs between the kings at two lines: the stubs stay as
-// cripples, the middles go. In a doorway the stud goes from the plate up.
+// cripples, the middles go. In a doorway, and where a jack must stand, the stud
+// goes from the plate up.
 func (b *builder) cuts(p *opening, o *Opening) {
 	upper := min(o.Header.Max.Y+p.letIn, b.w.PlateLow)
 	lower := max(b.w.PlateTop, o.Rough.Min.Y-p.sill)
@@ -154,6 +162,10 @@ func (b *builder) cuts(p *opening, o *Opening) {
 		u := &b.studs[i]
 		if u.fate != cut || u.opening != p.index {
 			continue
+		}
+		lower := lower
+		if !b.within(i, o.Rough.X()) {
+			lower = b.w.PlateTop
 		}
 		for _, m := range []Member{
 			b.stand(CrippleBelow, "cripple, stub of a stud", piece.Existing, u.left, b.w.PlateTop, lower),

@@ -49,7 +49,7 @@ func (b *builder) checkHeader(p *opening, o *Opening) {
 			"two jacks a side, or as the engineer says", rules.OneJackSource)
 	}
 	bearing := geom.Length(p.jacks)*b.t - p.letIn/2
-	if bearing < rules.HeaderBearing {
+	if bearing < rules.HeaderBearing && !h.Flat {
 		b.say(finding.Warning, at, "header bears too little",
 			"the header of opening "+o.Name+" bears on less than is asked where "+b.carriesWord(),
 			b.len(bearing)+" at each end, with "+b.len(p.letIn)+" left out to get it in",

@@ -81,3 +81,26 @@ func TestFirstBays(t *testing.T) {
 		}
 	}
 }
+
+// What the far end does, the near end does too; derived from F6, practice is
+// common and has no source.
+func TestLayoutEnds(t *testing.T) {
+	x := geom.InFrac(1, 1, 2)
+	for _, c := range []struct {
+		name          string
+		length, first float64
+		want          []geom.Length
+	}{
+		{"the end stud is on the layout", 48.75, 0.75, inches(0.75, 16.75, 32.75, 48)},
+		{"first stud slid tight against the end stud", 48, 1.5, inches(0.75, 2.25, 17.5, 33.5, 47.25)},
+		{"first stud near, but clear", 48, 3, inches(0.75, 3, 19, 35, 47.25)},
+		{"no room for one between", 4, 2, inches(0.75, 3.25)},
+		{"two studs alone", 3, 16, inches(0.75, 2.25)},
+		{"one stud alone", 2, 16, inches(0.75)},
+		{"none at all", 1, 16, nil},
+	} {
+		if got := centres(layout(inch(c.length), x, geom.In(16), inch(c.first)), x); !slices.Equal(got, c.want) {
+			t.Errorf("%s: %v, want %v", c.name, got, c.want)
+		}
+	}
+}

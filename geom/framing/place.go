@@ -318,7 +318,8 @@ func (b *builder) blocked(p *opening) {
 	}
 }
 
-// displacing says which studs a new king or jack takes the place of.
+// displacing says which studs a new king or jack takes the place of. One that
+// is clear of the kings keeps its upper stub over the header.
 func (b *builder) displacing(p *opening) {
 	for _, i := range p.displaced {
 		wide := p.wide(b.t)
@@ -332,9 +333,13 @@ func (b *builder) displacing(p *opening) {
 		if hint != "" {
 			hint += " leaves it standing"
 		}
+		goes := "is taken out whole"
+		if b.within(i, p.kings) {
+			goes = "is taken out from the plate up to the upper saw cut"
+		}
 		b.say(finding.Warning, place(p.o.Across.At, p.o.At), "stud where a king or jack must stand",
-			fmt.Sprintf("stud %d of wall %s stands where the king and jacks at the %s of opening %s must, and is taken out whole",
-				b.studs[i].no, b.w.Name, where, p.o.Name),
+			fmt.Sprintf("stud %d of wall %s stands where the king and jacks at the %s of opening %s must, and %s",
+				b.studs[i].no, b.w.Name, where, p.o.Name, goes),
 			"stud "+b.span(b.body(i))+"; king and jacks "+b.span(stretch), "", hint, "")
 	}
 }

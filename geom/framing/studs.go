@@ -21,7 +21,7 @@ const (
 	kept  fate = iota
 	king       // serves an opening as king
 	cut        // between the kings of an opening, cut at two lines
-	out        // where a new king or jack must stand: taken out whole, or not put in
+	out        // where a new king must stand: taken out whole, or not put in
 	under      // under an existing window: only the part below it is there
 )
 
