@@ -60,7 +60,7 @@ func (v *view) letters(pl *marks.Placer) {
 			for _, x := range []geom.Length{d.Length/2 + k*step, d.Length/2 - k*step} {
 				at := d.At(x, -d.Finished-v.mm(3.9))
 				box := geom.Rect{Min: at, Max: at}.Inset(-v.mm(3.4))
-				if pl.Free(box) && v.clearOfTees(box) && v.farFromSections(box) {
+				if v.apart(box) && v.farFromSections(box) {
 					v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
 					pl.Block(box)
 					v.labelled = append(v.labelled, box)
@@ -186,18 +186,21 @@ func (v *view) lines(words []string, at geom.Point, turned bool) []drawing.Eleme
 	return out
 }
 
-// roomFor reports whether words may stand in a box: clear of tees, hangers,
-// labels and lights. The thing they name may be behind them.
+// roomFor reports whether words may stand in a box, well inside the room. The
+// thing they name may be behind them.
 func (v *view) roomFor(box geom.Rect) bool {
 	box = box.Inset(-v.mm(0.6))
-	for _, r := range v.keep {
-		if r.Overlaps(box) {
-			return false
-		}
-	}
-	for _, r := range v.labelled {
-		if r.Overlaps(box) {
-			return false
+	room := v.c.Outline.Bounds().Inset(v.mm(1.4))
+	return v.apart(box) && room.Union(box) == room
+}
+
+// apart reports whether a box is clear of tees, hangers, labels and lights.
+func (v *view) apart(box geom.Rect) bool {
+	for _, list := range [][]geom.Rect{v.keep, v.labelled} {
+		for _, r := range list {
+			if r.Overlaps(box) {
+				return false
+			}
 		}
 	}
 	for _, l := range v.c.Lights {
@@ -205,7 +208,7 @@ func (v *view) roomFor(box geom.Rect) bool {
 			return false
 		}
 	}
-	return v.clearOfTees(box) && geom.Polygon(v.c.Outline).Bounds().Inset(v.mm(1.4)).Union(box) == geom.Polygon(v.c.Outline).Bounds().Inset(v.mm(1.4))
+	return v.clearOfTees(box)
 }
 
 // opaque adds words on a white ground, so that no dashed line runs through them.

@@ -38,6 +38,9 @@ func (v *view) dimensions() {
 			Side: d.Page, Object: d.Edge(), Rows: rows, Datum: d.Along(0),
 			NamesX: names, Scale: v.s, Show: v.show,
 		}
+		if len(d.Wall.Openings) > 0 && (d.Page == dimension.LeftOf || d.Page == dimension.RightOf) {
+			c.First = paper.MM(17) // the marks of its section stand before the first row
+		}
 		e, _ := c.Draw()
 		v.add(e...)
 	}

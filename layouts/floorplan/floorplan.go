@@ -127,8 +127,12 @@ func (v *view) sections() {
 			if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
 				way = marks.Up
 			}
-			v.add(marks.Pennant(c.Letter, d.At(x, d.Outer+v.mm(4.5)), way, v.s),
-				marks.Pennant(c.Letter, d.At(x, -d.Finished-v.mm(4.5)), way, v.s))
+			off := v.mm(4.5)
+			if way == marks.Up {
+				off = v.mm(7.5)
+			}
+			v.add(marks.Pennant(c.Letter, d.At(x, d.Outer+off), way, v.s),
+				marks.Pennant(c.Letter, d.At(x, -d.Finished-off), way, v.s))
 		case cuts.Ceiling:
 			from, to := cuts.Inside(c, v.r.Plan.Finished.Bounds(), v.mm(5))
 			v.add(marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s))

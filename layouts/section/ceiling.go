@@ -287,7 +287,7 @@ func (v *overhead) lights() {
 		v.add(drawing.Area{Layer: drawing.LightPanel, Outline: box.Polygon()},
 			drawing.Polyline{Style: drawing.Style{Layer: drawing.LightPanel, Pen: drawing.P50}, Points: box.Polygon(), Closed: true})
 		v.levels = append(v.levels, dimension.Height{Word: "light", At: v.c.Face + l.Depth})
-		v.calls = append(v.calls, marks.Callout{Mark: string(l.Mark), Lines: []string{"light, " + v.show.Figure(l.Depth) + " deep"}, Target: box.Mid()})
+		v.calls = append(v.calls, marks.Callout{Mark: string(l.Mark), Lines: []string{"light, " + v.show.Figure(l.Depth) + " deep"}, Target: geom.Pt(box.Max.X-min(v.mm(3), box.W()/3), box.Mid().Y)})
 	}
 	v.levels = append(v.levels, dimension.Height{Word: "ceiling", At: v.c.Face})
 }
