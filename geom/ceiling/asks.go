@@ -39,6 +39,7 @@ func (b *builder) ask() bool {
 	w := b.want
 	s := &b.search
 	s.step, s.close = b.step, b.close
+	s.bare = b.leg + b.teeFace/2
 	s.reach = b.ground.reach
 	s.run = b.run()
 	s.module = [2]geom.Length{b.short, b.short}
@@ -110,6 +111,10 @@ func (b *builder) line(l room.GridLine, main bool) {
 		bad("a main tee cannot lie on this line", fmt.Sprintf("a line off wall %s; the mains run the other way", wall),
 			"a line off a wall that the mains run along", "")
 		return
+	case r.wide() <= s.module[a]:
+		bad("a line of the grid where one module spans the room", fmt.Sprintf("%s from wall %s", b.say(l.Value.Value), wall),
+			fmt.Sprintf("no line %s; the room is %s, a module %s", a.name(), b.say(r.wide()), b.say(s.module[a])), "leave the line out")
+		return
 	case at <= r.lowIn || at >= r.highIn:
 		bad("a line of the grid outside the room", fmt.Sprintf("%s from wall %s", b.say(l.Value.Value), wall),
 			fmt.Sprintf("more than 0 and less than %s", b.say(r.narrow())), "")
@@ -130,9 +135,10 @@ func (b *builder) line(l room.GridLine, main bool) {
 			return
 		}
 	}
-	if _, ok := layAt(r, s.module[a], at); !ok {
-		bad("a line of the grid brings another one onto a wall that is out of square",
-			fmt.Sprintf("%s from wall %s", b.say(l.Value.Value), wall), "every line clear of the walls along its whole length", "make it a wish: if it fits")
+	if _, ok := layAt(r, s.module[a], at, s.bare); !ok {
+		bad("a line of the grid brings a tee onto a wall",
+			fmt.Sprintf("%s from wall %s", b.say(l.Value.Value), wall),
+			fmt.Sprintf("every tee %s or more from the walls, so that it clears the wall angle", b.say(s.bare)), "make it a wish: if it fits")
 		return
 	}
 	s.must[a] = append(s.must[a], at)

@@ -65,6 +65,7 @@ func (b *builder) build(plan survey.Plan) bool {
 	b.askedMains()
 	b.space()
 	b.tilting()
+	b.tiltLights()
 	b.cautions()
 	return true
 }

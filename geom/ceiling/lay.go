@@ -15,14 +15,14 @@ type lay struct {
 
 // layAt lays lines a module apart, one of them at the place phase or whole
 // modules from it. It is false when a line would run into a wall that is out
-// of square.
-func layAt(r reach, module, phase geom.Length) (lay, bool) {
+// of square, or come nearer to one than bare.
+func layAt(r reach, module, phase, bare geom.Length) (lay, bool) {
 	l := lay{reach: r, module: module}
 	if r.wide() <= module {
 		return l, true
 	}
 	for c := firstAfter(r.lowOut, module, phase); c < r.highOut; c += module {
-		if c <= r.lowIn || c >= r.highIn {
+		if in := min(c-r.lowIn, r.highIn-c); in <= 0 || in < bare {
 			return l, false
 		}
 		l.lines = append(l.lines, c)

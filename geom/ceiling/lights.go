@@ -110,22 +110,52 @@ func (b *builder) checkLight(l *Light, k *kind) {
 		})
 		return
 	}
-	flat := k.light.Thick.Value
-	if !k.light.Thick.Known() {
-		flat = k.depth
-	}
-	w, h := b.lightSize(l)
-	need := b.tiltOver(min(w, h), max(w, h), flat)
-	around := l.Box.Inset(-b.short)
-	low, what := b.over.lowest(around)
-	if free := low - b.top(); need > free {
+}
+
+// tiltLights says, kind by kind, which lights may not tilt in.
+func (b *builder) tiltLights() {
+	for i := range b.kinds {
+		k := &b.kinds[i]
+		if !b.over.known || k.depth == 0 {
+			continue
+		}
+		flat, assumed := k.depth, true
+		if k.light.Thick.Known() {
+			flat, assumed = k.light.Thick.Value, k.light.Thick.At == finding.Place{}
+		}
+		var need, least geom.Length
+		var marks []string
+		under := ""
+		for n := range b.out.Lights {
+			l := &b.out.Lights[n]
+			if l.Index != k.index {
+				continue
+			}
+			w, h := b.lightSize(l)
+			need = b.tiltOver(min(w, h), max(w, h), flat)
+			low, what := b.over.lowest(l.Box.Inset(-b.short)) // over its cells and those beside them
+			free := low - b.top()
+			if need <= free {
+				continue
+			}
+			marks = append(marks, string(l.Mark))
+			if under == "" || free < least {
+				least, under = free, what
+			}
+		}
+		if len(marks) == 0 {
+			continue
+		}
 		f := finding.Finding{
 			Place: k.light.At, Kind: finding.Warning, Rule: "tilting lights in",
-			What:    fmt.Sprintf("light %s in %s may not tilt in under the %s", l.Mark, where, what),
-			Found:   fmt.Sprintf("%s clear above the tees, %s above the flange", b.say(free), b.say(free+b.tee)),
+			What:    fmt.Sprintf("%s of kind %s may not tilt in: %s", plural(len(marks), "light"), k.name, strings.Join(marks, ", ")),
+			Found:   fmt.Sprintf("as little as %s clear above the tees, %s above the flange, under the %s", b.say(least), b.say(least+b.tee), under),
 			Allowed: fmt.Sprintf("%s above the tees, %s above the flange, for a rigid light %s thick", b.say(need), b.say(need+b.tee), b.say(flat)),
-			Hint:    "leave out one cross tee beside it until the light is up",
+			Hint:    "leave out one cross tee beside each until it is up",
 			Source:  rules.TiltSource,
+		}
+		if assumed {
+			f.Hint += "; its whole depth was taken as its thickness: give the thickness of its flat body"
 		}
 		b.find(f)
 	}
@@ -299,25 +329,21 @@ func (b *builder) movedLight(k *kind, s *spot) {
 	}
 }
 
-// symmetry says when lights do not lie alike about the axes of the room.
+// symmetry says when lights that are to lie alike about the axes of the room
+// do not.
 func (b *builder) symmetry() {
-	m := b.chosen.lights.merit
-	if m.axes == 0 || m.skew == 0 {
-		return
-	}
-	var at finding.Place
 	for i := range b.kinds {
-		if b.kinds[i].rank() > 1 {
-			at = b.kinds[i].light.At
-			break
+		m := b.chosen.lights.each[i]
+		if k := &b.kinds[i]; k.even || m.skew == 0 {
+			continue
 		}
+		b.find(finding.Finding{
+			Place: b.kinds[i].light.At, Kind: finding.Warning, Rule: "lights about the axis of the room",
+			What:    fmt.Sprintf("the lights of kind %s do not lie alike about the axes of the room", b.kinds[i].name),
+			Found:   fmt.Sprintf("%s off, summed over both directions", b.say(m.skew)),
+			Allowed: "whole cells, and borders of the least width or more",
+			Hint:    "one module lies on the axis where the number of whole modules is odd, two where it is even; another count, or a less wide least border, changes that",
+			Source:  rules.BorderParity,
+		})
 	}
-	b.find(finding.Finding{
-		Place: at, Kind: finding.Warning, Rule: "lights about the axis of the room",
-		What:    "the lights do not lie alike about the axes of the room",
-		Found:   fmt.Sprintf("%s off, summed over both directions", b.say(m.skew)),
-		Allowed: "whole cells only",
-		Hint:    "a light of one module lies on the axis with an odd number of whole cells across it, one of two modules with an even number; the borders come first",
-		Source:  rules.BorderParity,
-	})
 }

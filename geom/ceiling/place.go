@@ -45,6 +45,7 @@ type outcome struct {
 	wishes  int // wishes not met
 	clashes int
 	merit   merit
+	each    []merit     // of each kind
 	off     geom.Length // from the centres wished for, summed
 }
 
@@ -62,6 +63,7 @@ type placer struct {
 // place puts every light on g.
 func place(g *grid, kinds []kind, step geom.Length, hits func(geom.Rect, geom.Length) bool) outcome {
 	p := placer{g: g, kinds: kinds, step: step, hits: hits, taken: map[[2]int]bool{}}
+	p.out.each = make([]merit, len(kinds))
 	for rank := range 4 {
 		for i := range kinds {
 			if k := &kinds[i]; k.rank() == rank {
@@ -159,6 +161,7 @@ func (p *placer) put(i int) {
 		}
 	}
 	p.avoid = false
+	p.out.each[i] = m
 	p.out.merit.axes += m.axes
 	p.out.merit.skew += m.skew
 	p.out.merit.far = max(p.out.merit.far, m.far)

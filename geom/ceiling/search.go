@@ -44,6 +44,7 @@ type search struct {
 	reach  [2]reach
 	module [2]geom.Length
 	least  [2]geom.Length
+	bare   geom.Length      // no border is narrower: tee and wall angle would touch
 	must   [2][]geom.Length // places that a line must have
 	wish   [2][]geom.Length // places that a line is wished at
 	mains  []geom.Length    // of these, places where the line is a main
@@ -76,7 +77,7 @@ func (s *search) all() []trial {
 	var lays [2][]lay
 	for _, a := range []axis{across, down} {
 		for _, p := range s.candidates(a) {
-			if l, ok := layAt(s.reach[a], s.module[a], p); ok {
+			if l, ok := layAt(s.reach[a], s.module[a], p, s.bare); ok {
 				lays[a] = append(lays[a], l)
 			}
 		}

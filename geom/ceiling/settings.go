@@ -49,6 +49,12 @@ func settle(r *room.Room) settings {
 		return in
 	}
 	size := func(in, mm geom.Length) geom.Length { return pick(room.Want{}, in, mm) }
+	more := func(w room.Want, in, mm geom.Length) geom.Length { // never nothing
+		if w.Value <= 0 {
+			w = room.Want{}
+		}
+		return pick(w, in, mm)
+	}
 	if s.step <= 0 {
 		s.step = size(geom.Inch/16, geom.Millimetre)
 	}
@@ -66,7 +72,7 @@ func settle(r *room.Room) settings {
 	if !c.Panel.Unknown {
 		s.thick = c.Panel.Thick.Value
 	}
-	s.spacing = pick(c.Mains.Spacing, rules.MainSpacingInches, rules.MainSpacingMillimetres)
+	s.spacing = more(c.Mains.Spacing, rules.MainSpacingInches, rules.MainSpacingMillimetres)
 	if c.Mains.Spacing.At == (room.Want{}).At && s.spacing != s.long && s.spacing != 2*s.long {
 		// The usual spacing does not fit the module: take the one that does.
 		s.spacing = s.long
@@ -74,14 +80,14 @@ func settle(r *room.Room) settings {
 			s.spacing = 2 * s.long
 		}
 	}
-	s.stock = pick(c.Mains.Stock, rules.MainStockInches, rules.MainStockMillimetres)
-	s.slot = pick(c.Mains.Slot, rules.MainSlotInches, rules.MainSlotMillimetres)
-	s.pitch = pick(c.Mains.Pitch, rules.MainPitchInches, rules.MainPitchMillimetres)
-	s.wires = pick(c.HangerSpacing, rules.HangerSpacingInches, rules.HangerSpacingMillimetres)
+	s.stock = more(c.Mains.Stock, rules.MainStockInches, rules.MainStockMillimetres)
+	s.slot = more(c.Mains.Slot, rules.MainSlotInches, rules.MainSlotMillimetres)
+	s.pitch = more(c.Mains.Pitch, rules.MainPitchInches, rules.MainPitchMillimetres)
+	s.wires = more(c.HangerSpacing, rules.HangerSpacingInches, rules.HangerSpacingMillimetres)
 	s.first = pick(c.HangerFirst, rules.HangerFirstInches, rules.HangerFirstMillimetres)
 	s.warn = size(rules.HangerWarnInches, rules.HangerWarnMillimetres)
-	if c.HangerFirst.Given() && c.HangerFirst.Value < s.warn {
-		s.warn = c.HangerFirst.Value
+	if c.HangerFirst.At != (room.Want{}).At || s.first < s.warn {
+		s.warn = s.first // set by the person who builds it
 	}
 	s.end = size(rules.HangerEndInches, rules.HangerEndMillimetres)
 	s.touch = size(rules.HangerClearInches, rules.HangerClearMillimetres)

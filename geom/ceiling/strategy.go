@@ -25,11 +25,11 @@ func (b *builder) choose() bool {
 	why := b.reasons(&list[0])
 	next := b.search.runnerUp(list)
 	if next >= 0 {
-		why = append(why, "next best: "+b.against(&list[0], &list[next]))
+		why = append(why, "next best: "+b.across(&list[next])+"; "+b.against(&list[0], &list[next]))
 	}
 	b.out.Strategy = []Choice{b.choice(&list[0], strings.Join(why, "; "))}
 	if next >= 0 {
-		b.out.Strategy = append(b.out.Strategy, b.choice(&list[next], "falls behind: "+b.against(&list[next], &list[0])))
+		b.out.Strategy = append(b.out.Strategy, b.choice(&list[next], b.across(&list[next])+"; falls behind: "+b.against(&list[next], &list[0])))
 	}
 	return true
 }
@@ -58,6 +58,9 @@ func (b *builder) reasons(t *trial) []string {
 			ends = b.say(l.low()) + " at both ends"
 		}
 		text := fmt.Sprintf("%s %s between borders of %s", a.name(), plural(len(l.lines)-1, "whole module"), ends)
+		if l.uneven() == 0 {
+			text += [...]string{", a module on the axis", ", a tee line on the axis"}[len(l.lines)%2]
+		}
 		switch {
 		case l.least() < s.least[a]:
 			text += fmt.Sprintf(", under the least of %s", b.say(s.least[a]))
@@ -80,42 +83,46 @@ func (b *builder) reasons(t *trial) []string {
 	return append(list, plural(int(t.score[aimCuts]), "cut panel"))
 }
 
+// across prints the borders of t.
+func (b *builder) across(t *trial) string {
+	x, d := &t.lay[across], &t.lay[down]
+	return fmt.Sprintf("borders %s, %s across and %s, %s down", b.say(x.low()), b.say(x.high()), b.say(d.low()), b.say(d.high()))
+}
+
 // against says in which aim t and u differ first.
 func (b *builder) against(t, u *trial) string {
 	l := func(aim int, v *trial) string { return b.say(geom.Length(v.score[aim])) }
 	n := func(aim int, v *trial) string { return fmt.Sprint(v.score[aim]) }
-	borders := func(v *trial) string {
-		x, d := &v.lay[across], &v.lay[down]
-		return fmt.Sprintf("borders %s, %s across and %s, %s down", b.say(x.low()), b.say(x.high()), b.say(d.low()), b.say(d.high()))
-	}
 	aim := decided(t.score, u.score)
-	text := ""
 	switch aim {
 	case aimMusts:
-		text = fmt.Sprintf("lights that miss what they must have, %s against %s", n(aim, t), n(aim, u))
+		return fmt.Sprintf("lights that miss what they must have, %s against %s", n(aim, t), n(aim, u))
 	case aimLeast:
-		text = fmt.Sprintf("borders short of the least by %s against %s", l(aim, t), l(aim, u))
+		return fmt.Sprintf("borders short of the least by %s against %s", l(aim, t), l(aim, u))
 	case aimLines:
-		text = fmt.Sprintf("lines asked for and missed, %s against %s", n(aim, t), n(aim, u))
+		return fmt.Sprintf("lines asked for and missed, %s against %s", n(aim, t), n(aim, u))
 	case aimClear:
-		text = fmt.Sprintf("lights with something in their way, %s against %s", n(aim, t), n(aim, u))
+		return fmt.Sprintf("lights with something in their way, %s against %s", n(aim, t), n(aim, u))
 	case aimLights:
-		text = fmt.Sprintf("wishes for the lights missed, %s against %s", n(aim, t), n(aim, u))
+		return fmt.Sprintf("wishes for the lights missed, %s against %s", n(aim, t), n(aim, u))
 	case aimEqual:
-		text = fmt.Sprintf("opposite borders differ by %s against %s", l(aim, t), l(aim, u))
+		return fmt.Sprintf("opposite borders differ by %s against %s", l(aim, t), l(aim, u))
 	case aimCuts:
-		text = fmt.Sprintf("cut panels, %s against %s", n(aim, t), n(aim, u))
+		return fmt.Sprintf("cut panels, %s against %s", n(aim, t), n(aim, u))
 	case aimWidest:
-		text = fmt.Sprintf("least border, %s against %s", b.say(geom.Length(-t.score[aim])), b.say(geom.Length(-u.score[aim])))
+		return fmt.Sprintf("least border, %s against %s", b.say(geom.Length(-t.score[aim])), b.say(geom.Length(-u.score[aim])))
 	case aimMains:
-		text = fmt.Sprintf("mains, %s against %s", n(aim, t), n(aim, u))
-	default:
-		text = "the lights lie less evenly, or the mains nearer to the walls"
-		if aim == aims {
-			text = "alike in every aim"
-		}
+		return fmt.Sprintf("mains, %s against %s", n(aim, t), n(aim, u))
+	case aimPlumb:
+		return fmt.Sprintf("mains too far from a joist, %s against %s", n(aim, t), n(aim, u))
+	case aimBorders:
+		return fmt.Sprintf("least borders together, %s against %s", b.say(geom.Length(-t.score[aim])), b.say(geom.Length(-u.score[aim])))
+	case aimEnd:
+		return fmt.Sprintf("greatest distance from a wall to a main, %s against %s", l(aim, t), l(aim, u))
+	case aims:
+		return "alike in every aim"
 	}
-	return borders(t) + "; " + text
+	return "how evenly the lights lie"
 }
 
 // borders says what is amiss with the borders.
