@@ -92,7 +92,7 @@ func (c Chain) Draw() (elements []drawing.Element, outer geom.Length) {
 			far = max(far, out+top+on(c.Scale, figureCap*0.3))
 			room := tickHalf + 0.5
 			if !f.textOut() {
-				room = textOff + figureCap + 0.8
+				room = textOff + figureCap + 1.6
 			}
 			step = max(step, top+on(c.Scale, room))
 		}

@@ -53,21 +53,15 @@ func lines(e []drawing.Element) []drawing.Line {
 
 // meets reports whether a line passes through a box, by halving it.
 func meets(l drawing.Line, r geom.Rect) bool {
-	for range 40 {
-		b := geom.Polygon{l.A, l.B}.Bounds()
-		if b.Max.X <= r.Min.X || b.Min.X >= r.Max.X || b.Max.Y <= r.Min.Y || b.Min.Y >= r.Max.Y {
-			return false
-		}
-		if in(l.A, r) || in(l.B, r) || b.W() < 8 && b.H() < 8 {
-			return true
-		}
-		if l.A.X == l.B.X || l.A.Y == l.B.Y {
-			return true
-		}
-		mid := geom.Pt((l.A.X+l.B.X)/2, (l.A.Y+l.B.Y)/2)
-		return meets(drawing.Line{A: l.A, B: mid}, r) || meets(drawing.Line{A: mid, B: l.B}, r)
+	b := geom.Polygon{l.A, l.B}.Bounds()
+	switch {
+	case b.Max.X <= r.Min.X || b.Min.X >= r.Max.X || b.Max.Y <= r.Min.Y || b.Min.Y >= r.Max.Y:
+		return false
+	case in(l.A, r), in(l.B, r), l.A.X == l.B.X, l.A.Y == l.B.Y, b.W() < 8 && b.H() < 8:
+		return true
 	}
-	return true
+	mid := geom.Pt((l.A.X+l.B.X)/2, (l.A.Y+l.B.Y)/2)
+	return meets(drawing.Line{A: l.A, B: mid}, r) || meets(drawing.Line{A: mid, B: l.B}, r)
 }
 
 func in(p geom.Point, r geom.Rect) bool {

@@ -28,8 +28,13 @@ const (
 
 func repeat(n int, each, all string) string { return fmt.Sprintf("%d × %s = %s", n, each, all) }
 
-// kneeAir is between a knee and its figure, in millimetres.
-const kneeAir = 1.0
+// Sizes of lifted figures on paper, in millimetres: between a knee and its
+// figure, and between two figures, so wide that "1" and "1 1/2" are not read
+// as one.
+const (
+	kneeAir   = 1.0
+	liftApart = 2.6
+)
 
 // place settles where the figures of a line stand.
 func (c Chain) place(f frame, l *line) {
@@ -151,7 +156,7 @@ func (c Chain) lift(f frame, l *line, up []int) {
 		p := l.segs[k].place.span
 		places[i] = p.From
 		if i+1 < len(up) {
-			apart = append(apart, p.Len()+on(c.Scale, 1.2))
+			apart = append(apart, p.Len()+on(c.Scale, liftApart))
 		}
 	}
 	// Left ends are spread, so that every figure is clear of the next.

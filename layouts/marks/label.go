@@ -57,7 +57,7 @@ func eyeOf(box geom.Rect, right bool, s paper.Scale) geom.Point {
 // rightward reports whether the eye of a label at a point turns right for a
 // string to a target.
 func rightward(at geom.Point, path []geom.Point) bool {
-	return len(path) > 0 && path[len(path)-1].X > at.X
+	return len(path) > 0 && path[0].X > at.X
 }
 
 // Label returns a tie-on label centred at a point, bold and framed 0.35 for a
@@ -103,6 +103,24 @@ func Label(mark string, isNew bool, at geom.Point, s paper.Scale, string_ ...geo
 		dimension.Disc(eye, paper.MM(eyeRadius), drawing.Black, drawing.Symbols, s),
 		drawing.Text{Layer: drawing.Symbols, At: text, String: mark, Cap: paper.MM(labelCap), Bold: isNew, Anchor: anchor})
 	return g
+}
+
+// Beside returns where the centre of a label lies so that its string runs
+// straight to the target and shows for the length of gap: the label lies to the
+// given way of the target.
+func Beside(mark string, isNew bool, target geom.Point, way Way, gap paper.Length, s paper.Scale) geom.Point {
+	w, h := LabelSize(mark, isNew)
+	wide, high, free := s.Real(w), s.Real(h), s.Real(gap)
+	eye := wide/2 - on(s, eyeIn) // the eye is at the left of a label above or below
+	switch way {
+	case Up:
+		return target.Add(geom.Pt(eye, free+high-high/2))
+	case Down:
+		return target.Add(geom.Pt(eye, -free-high/2))
+	case LeftWay:
+		return target.Add(geom.Pt(-free-wide/2, 0))
+	}
+	return target.Add(geom.Pt(free+wide/2, 0))
 }
 
 // slug returns a text in lower case letters, digits and hyphens.

@@ -12,7 +12,8 @@ import (
 type Placer struct {
 	scale paper.Scale
 	taken []geom.Rect // nothing may be put here
-	hard  []geom.Rect // of these, what no string may cross
+	faint []geom.Rect // thin lines: no words; a label, being opaque, may lie here
+	hard  []geom.Rect // of those taken, what no string may cross
 }
 
 // NewPlacer returns a placer for a view at a scale, with nothing occupied.
@@ -33,9 +34,9 @@ func (p *Placer) shield(r geom.Rect) {
 	}
 }
 
-// BlockElements says that nothing may be put on texts, labels, dimensions and
-// drawn lines of 0.25 and more; strings may cross lines but no text, label or
-// dimension.
+// BlockElements says that nothing may be put on texts, labels, dimensions,
+// hatches and drawn lines of 0.25 and more, and no words on thinner lines;
+// strings may cross lines and hatches but no text, label or dimension.
 func (p *Placer) BlockElements(elements []drawing.Element) {
 	for _, e := range elements {
 		switch e := e.(type) {
@@ -55,6 +56,12 @@ func (p *Placer) BlockElements(elements []drawing.Element) {
 			}
 			if n := len(e.Points); e.Closed && n > 2 {
 				p.blockLine(e.Style, e.Points[n-1], e.Points[0])
+			}
+		case drawing.Hatch:
+			for _, l := range e.Lines {
+				for _, r := range p.boxes(l[0], l[1], e.Pen) {
+					p.Block(r)
+				}
 			}
 		case drawing.Arc:
 			if e.Pen >= drawing.P25 && e.Radius > 0 {
@@ -89,13 +96,13 @@ func (p *Placer) blockDimension(e drawing.Element) {
 // blockLine blocks a line that matters.
 func (p *Placer) blockLine(style drawing.Style, a, b geom.Point) {
 	shielded := style.Layer == drawing.Dims || style.Layer == drawing.Symbols
-	if style.Pen < drawing.P25 && !shielded {
-		return
-	}
 	for _, r := range p.boxes(a, b, style.Pen) {
-		if shielded {
+		switch {
+		case shielded:
 			p.shield(r)
-		} else {
+		case style.Pen < drawing.P25:
+			p.faint = append(p.faint, r)
+		default:
 			p.Block(r)
 		}
 	}
@@ -120,7 +127,7 @@ func (p *Placer) boxes(a, b geom.Point, pen drawing.Pen) []geom.Rect {
 }
 
 // Free reports whether r shares no area with what is occupied.
-func (p *Placer) Free(r geom.Rect) bool { return clear(p.taken, r) }
+func (p *Placer) Free(r geom.Rect) bool { return clear(p.taken, r) && clear(p.faint, r) }
 
 func clear(list []geom.Rect, r geom.Rect) bool {
 	for _, t := range list {
@@ -141,10 +148,12 @@ func (p *Placer) Label(mark string, isNew bool, target geom.Point, candidates ..
 	if len(candidates) == 0 {
 		candidates = p.around(mark, isNew, target)
 	}
-	for _, at := range candidates {
+	for i := range 2 * len(candidates) {
+		at := candidates[i%len(candidates)]
 		box := labelBox(mark, isNew, at, p.scale)
-		if !p.Free(box.Inset(-on(p.scale, airMM))) {
-			continue
+		around := box.Inset(-on(p.scale, airMM))
+		if !clear(p.taken, around) || i < len(candidates) && !clear(p.faint, around) {
+			continue // places over thin lines only when there is no other
 		}
 		if box.Inset(on(p.scale, -0.5)).X().Holds(target.X) && box.Y().Holds(target.Y) {
 			p.shield(box)
@@ -175,21 +184,19 @@ func (p *Placer) open(cord []geom.Rect) bool {
 	return true
 }
 
-// around returns places for a label round a target: left and right on its
-// height first, then above and below, then aslant, at growing distance.
+// around returns places for a label round a target, at growing distance: left
+// and right on its height, above and below, then aslant.
 func (p *Placer) around(mark string, isNew bool, target geom.Point) []geom.Point {
 	s := p.scale
-	w, _ := LabelSize(mark, isNew)
-	reach, eye := s.Real(w)/2, s.Real(w)/2-on(s, eyeIn)
 	var out []geom.Point
-	for step := 4.0; step <= 40; step += 2 {
-		d := on(s, step)
-		out = append(out,
-			target.Add(geom.Pt(-d-reach, 0)), target.Add(geom.Pt(d+reach, 0)),
-			target.Add(geom.Pt(eye, d+on(s, 1))), target.Add(geom.Pt(eye, -d-on(s, 1))),
-			target.Add(geom.Pt(-eye, d+on(s, 1))), target.Add(geom.Pt(-eye, -d-on(s, 1))),
-			target.Add(geom.Pt(-d-reach, d)), target.Add(geom.Pt(d+reach, d)),
-			target.Add(geom.Pt(-d-reach, -d)), target.Add(geom.Pt(d+reach, -d)))
+	for step := 3; step <= 39; step += 2 {
+		gap := paper.MM(float64(step))
+		left := Beside(mark, isNew, target, LeftWay, gap, s)
+		right := Beside(mark, isNew, target, RightWay, gap, s)
+		d := geom.Pt(0, s.Real(gap))
+		out = append(out, left, right,
+			Beside(mark, isNew, target, Up, gap, s), Beside(mark, isNew, target, Down, gap, s),
+			left.Add(d), right.Add(d), left.Sub(d), right.Sub(d))
 	}
 	return out
 }

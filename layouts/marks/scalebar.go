@@ -36,6 +36,7 @@ func bars(metric bool) []bar {
 		{ft, [4]geom.Length{0, 2, 4, 8}, [4]string{"0", "2", "4", "8 ft"}},
 		{ft, [4]geom.Length{0, 1, 2, 4}, [4]string{"0", "1", "2", "4 ft"}},
 		{ft, [4]geom.Length{0, 1, 2, 0}, [4]string{"0", "1", "2 ft", ""}},
+		{in, [4]geom.Length{0, 3, 6, 12}, [4]string{"0", "3", "6", "12 in"}},
 		{in, [4]geom.Length{0, 1, 2, 6}, [4]string{"0", "1", "2", "6 in"}},
 		{in, [4]geom.Length{0, 1, 2, 0}, [4]string{"0", "1", "2 in", ""}},
 	}

@@ -123,17 +123,87 @@ func sample() page {
 	return page{title: "Wall A, an invented sample", desc: "Every mark once.", size: size, elements: placed}
 }
 
-// TestSample writes the sample and reads it; with LOOK set to a folder the
-// file is left there to be looked at.
-func TestSample(t *testing.T) {
-	out, err := sample().write()
-	if err != nil {
-		t.Fatal(err)
+// samplePlan is a sheet with an invented ceiling: sticks above and at the left,
+// chains below and at the right with segments too small for their figures, and
+// the signs in every direction.
+func samplePlan() page {
+	s := paper.Scale{Ratio: 24, Name: `1/2" = 1'-0"`}
+	show := measure.Show{Form: measure.InchesOnly, To: geom.Inch / 8}
+	mm := func(v float64) geom.Length { return s.Real(paper.MM(v)) }
+	in := func(v float64) geom.Length { return geom.Length(v * float64(geom.Inch)) }
+	list := func(v ...float64) (out []geom.Length) {
+		for _, x := range v {
+			out = append(out, in(x))
+		}
+		return out
 	}
-	read(t, out)
-	if dir := os.Getenv("LOOK"); dir != "" {
-		if err := os.WriteFile(filepath.Join(dir, "dimlook.svg"), out, 0o644); err != nil {
-			t.Fatal(err)
+	var e []drawing.Element
+	add := func(more []drawing.Element, _ geom.Length) { e = append(e, more...) }
+	room := geom.RectOf(0, -in(131), in(181.25), 0)
+	e = append(e, drawing.Polyline{Style: drawing.Style{Layer: drawing.WallFull, Pen: drawing.P50}, Points: room.Polygon(), Closed: true})
+	tees := []float64{39.75, 63.75, 87.75, 111.75, 135.75, 159.75}
+	top := dimension.Stick{From: 0, To: in(181.25), Edge: mm(14), Flip: true, Name: []string{"string marks, tape", "hooked at corner F/A;", "bold: tee line"}, NamesX: -mm(51), Scale: s, Show: show}
+	top.Marks = append(top.Marks, dimension.StickMark{At: in(18.25), Plain: true}, dimension.StickMark{At: in(181.25), Plain: true})
+	for _, x := range tees {
+		top.Marks = append(top.Marks, dimension.StickMark{At: in(x), Plain: true, Bold: true})
+		e = append(e, drawing.Line{Style: drawing.Style{Layer: drawing.Grid, Pen: drawing.P25}, A: geom.Pt(in(x), -in(131)), B: geom.Pt(in(x), 0)})
+	}
+	add(top.Draw())
+	side := dimension.Stick{Upright: true, From: -in(131), To: 0, Edge: -mm(14), Datum: 0, Scale: s, Show: show}
+	for _, y := range []float64{17.5, 41.5, 65.5, 66.5, 67.5, 89.5, 113.5, 131} {
+		side.Marks = append(side.Marks, dimension.StickMark{At: -in(y), Plain: true, Bold: y != 131})
+	}
+	add(side.Draw())
+	add(dimension.Chain{Side: dimension.Below, Object: -in(131) - mm(4), NamesX: -mm(51), Scale: s, Show: show, Rows: []dimension.Row{
+		{Name: "joist centers", At: list(0, 9.5, 25.5, 41.5, 57.5, 73.5, 89.5, 105.5, 121.5, 127.75), Merge: true},
+		{Name: "tiny ones", At: list(0, 1, 2.5, 4, 5, 6.5, 60, 61, 120, 121.5, 123, 127.75)},
+		{Name: "walls", At: list(0, 127.75, 181.25)},
+	}}.Draw())
+	add(dimension.Chain{Side: dimension.Above, Object: mm(34), NamesX: -mm(51), Scale: s, Show: show, Rows: []dimension.Row{
+		{Name: "tiny ones", At: list(0, 1, 2.5, 4, 5, 6.5, 60, 61, 120, 121.5, 123, 181.25), Bold: []bool{true, false, true}},
+		{Name: "doors", At: list(0, 20, 50, 51, 90, 96, 140, 181.25), Gap: []bool{false, true, false, true, false, true}},
+	}}.Draw())
+	add(dimension.Chain{Side: dimension.RightOf, Object: in(181.25) + mm(4), Scale: s, Show: show, Rows: []dimension.Row{
+		{At: list(-131, -113.5, -89.5, -88, -86.5, -65.5, -41.5, -17.5, 0)},
+		{At: list(-131, -85, 0)},
+	}}.Draw())
+	for i, side := range []dimension.Side{dimension.Above, dimension.Below, dimension.LeftOf, dimension.RightOf} {
+		e = append(e, marks.WallLetter(string(rune('A'+i)), geom.Pt(in(100+12*float64(i)), -in(10)), side, s),
+			marks.Pennant("Y", geom.Pt(in(52+24*float64(i)), -in(30)), marks.Way(i), s))
+	}
+	e = append(e, marks.WallLetter("F/A", geom.Pt(in(150), -in(10)), dimension.Above, s))
+	e = append(e, marks.Crosses(geom.RectOf(in(20), -in(60), in(110), -in(58)), false, s)...)
+	e = append(e,
+		marks.Label("A4", true, geom.Pt(in(30), -in(85)), s, geom.Pt(in(26), -in(59))),
+		marks.Label("R12", false, geom.Pt(in(50), -in(85)), s, geom.Pt(in(80), -in(85)), geom.Pt(in(80), -in(60))),
+		marks.Label("M1", true, geom.Pt(in(120), -in(85)), s))
+	targets := []geom.Point{{X: in(160), Y: -in(60)}, {X: in(178), Y: -in(61)}, {X: in(165), Y: -in(62)}, {X: in(170), Y: -in(100)}}
+	items := make([]marks.Callout, len(targets))
+	for i, p := range targets {
+		items[i] = marks.Callout{Lines: []string{"words about it", "and a second line"}[:1+i%2], Target: p}
+	}
+	e = append(e, marks.Callouts(items, in(181.25)+mm(38), s)...)
+	placed := drawing.Place(e, s, geom.Pt(geom.MM(75), geom.MM(196)))
+	for i, r := range []int64{2, 4, 8, 12, 16, 24, 48, 96} {
+		placed = append(placed, marks.ScaleBar(geom.Pt(geom.MM(410), geom.MM(int64(60+12*i))), paper.Scale{Ratio: r}, false))
+	}
+	for i, r := range []int64{2, 5, 10, 20, 25, 50, 100} {
+		placed = append(placed, marks.ScaleBar(geom.Pt(geom.MM(350), geom.MM(int64(60+12*i))), paper.Scale{Ratio: r}, true))
+	}
+	size, _ := paper.ByName("tabloid", false)
+	return page{title: "Ceiling, an invented sample", desc: "Every mark once.", size: size, elements: placed}
+}
+
+// TestSample writes the samples and reads them; with LOOK set to a folder the
+// files are left there to be looked at.
+func TestSample(t *testing.T) {
+	for name, p := range map[string]page{"dimlook.svg": sample(), "dimlook-plan.svg": samplePlan()} {
+		out := write(t, p)
+		read(t, out)
+		if dir := os.Getenv("LOOK"); dir != "" {
+			if err := os.WriteFile(filepath.Join(dir, name), out, 0o644); err != nil {
+				t.Fatal(err)
+			}
 		}
 	}
 }
