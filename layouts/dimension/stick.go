@@ -25,7 +25,7 @@ type StickMark struct {
 // figures.
 type Stick struct {
 	Upright  bool        // along y instead of x
-	From, To geom.Length // ends of the strip along
+	From, To geom.Length // ends of the strip along, in either order
 	Edge     geom.Length // the edge of the strip nearest the object, across
 	Flip     bool        // strip and figures lie above or right of Edge instead of below or left
 	Marks    []StickMark
@@ -73,8 +73,9 @@ func (k Stick) ordered() []StickMark {
 }
 
 // Draw returns the elements of the stick and the farthest coordinate across
-// that is used.
+// that its figures use.
 func (k Stick) Draw() (elements []drawing.Element, outer geom.Length) {
+	k.From, k.To = min(k.From, k.To), max(k.From, k.To)
 	f, s := k.frame(), k.Scale
 	marks := k.ordered()
 	elements = k.strip(f)

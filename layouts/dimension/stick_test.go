@@ -24,6 +24,9 @@ func TestStickKeepsOrderAndPitch(t *testing.T) {
 		if rapid.Bool().Draw(t, "from the far end") {
 			k.Datum = k.To
 		}
+		if rapid.Bool().Draw(t, "ends the other way") {
+			k.From, k.To = k.To, k.From
+		}
 		for range rapid.IntRange(0, 14).Draw(t, "marks") {
 			k.Marks = append(k.Marks, StickMark{
 				At:    geom.Length(rapid.IntRange(0, 400).Draw(t, "at")) * geom.Inch / 2,
@@ -69,6 +72,15 @@ func TestStickKeepsOrderAndPitch(t *testing.T) {
 			if at[i]-at[i-1] < on(s, 3.9) {
 				t.Fatalf("figures %v apart on paper", s.OnPaper(at[i]-at[i-1]).MM())
 			}
+		}
+		rings := 0
+		drawing.Walk(e, true, func(e drawing.Element) {
+			if _, ok := e.(drawing.Arc); ok {
+				rings++
+			}
+		})
+		if rings != 1 {
+			t.Fatalf("%d rings at one datum", rings)
 		}
 		slices.Sort(got)
 		if !slices.Equal(got, want) {

@@ -114,7 +114,7 @@ func sample() page {
 		{Lines: []string{"filler 15/32"}, Mark: "A6", Target: geom.Pt(in(170), in(84))},
 		{Lines: []string{"upper jack, beyond"}, Mark: "A3", Target: geom.Pt(in(178), in(40))},
 	}, in(182.25)+mm(55), s)...)
-	placed := drawing.Place(e, s, geom.Pt(geom.MM(71), geom.MM(114)))
+	placed := drawing.Place(e, s, geom.Pt(geom.MM(71), geom.MM(104)))
 	placed = append(placed,
 		marks.ScaleBar(geom.Pt(geom.MM(264), geom.MM(258)), s, false),
 		drawing.Text{At: geom.Pt(geom.MM(20), geom.MM(259)), String: "Framing, seen from inside the room", Cap: paper.MM(4.2), Bold: true},
