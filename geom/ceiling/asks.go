@@ -30,6 +30,9 @@ type builder struct {
 // find adds a finding about the ceiling.
 func (b *builder) find(f finding.Finding) {
 	f.On = "ceiling"
+	if (f.Place == finding.Place{}) {
+		f.Place = b.want.At
+	}
 	b.findings = append(b.findings, f)
 }
 

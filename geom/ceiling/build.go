@@ -64,6 +64,7 @@ func (b *builder) build(plan survey.Plan) bool {
 	b.symmetry()
 	b.askedMains()
 	b.space()
+	b.bearing()
 	b.tilting()
 	b.tiltLights()
 	b.cautions()

@@ -66,6 +66,7 @@ type Cross struct {
 	Length   geom.Length // as cut; the stock length when whole
 	Stock    geom.Length // what it is cut from
 	Whole    bool
+	Cuts     int // ends cut at a wall: 0, 1 or 2
 }
 
 // Angle is the wall angle along one wall.

@@ -56,7 +56,6 @@ func (b *builder) cells() {
 		}
 	}
 	panel := b.panelSize()
-	marks := map[string]piece.Mark{}
 	for row := range d.cells() {
 		for col := range x.cells() {
 			p := [4]geom.Point{b.node(col, row), b.node(col+1, row), b.node(col+1, row+1), b.node(col, row+1)}
@@ -80,11 +79,41 @@ func (b *builder) cells() {
 			c.Kind = [...]CellKind{Whole, Border, Corner}[cut]
 			if i, ok := lit[[2]int{col, row}]; ok {
 				c.Light = i
-				b.out.Panels.Lit++
-			} else {
-				c.Mark = b.panelMark(&c, [4]geom.Length{top, right, bottom, left}, marks)
 			}
 			b.out.Cells = append(b.out.Cells, c)
+		}
+	}
+	b.markPanels()
+}
+
+// markPanels marks the panels: W for whole ones, and one mark for each size of
+// cut ones.
+func (b *builder) markPanels() {
+	x, d := &b.chosen.lay[across], &b.chosen.lay[down]
+	var wide, high []*geom.Length
+	for i := range b.out.Cells {
+		c := &b.out.Cells[i]
+		if !c.Skew && !x.whole(c.Col) {
+			wide = append(wide, &c.CutW)
+		}
+		if !c.Skew && !d.whole(c.Row) {
+			high = append(high, &c.CutH)
+		}
+	}
+	together(wide, b.alike)
+	together(high, b.alike)
+	marks := map[string]piece.Mark{}
+	for i := range b.out.Cells {
+		c := &b.out.Cells[i]
+		switch {
+		case c.Light >= 0:
+			b.out.Panels.Lit++
+		case c.Kind == Whole:
+			b.out.Panels.Whole++
+			c.Mark = "W"
+		default:
+			b.out.Panels.Cut++
+			c.Mark = b.panelMark(c, marks)
 		}
 	}
 }
@@ -96,18 +125,12 @@ func (b *builder) panelSize() [2]geom.Length {
 	return size
 }
 
-// panelMark returns the mark of the panel in c: W for whole ones, and one for
-// each size of cut ones.
-func (b *builder) panelMark(c *Cell, sides [4]geom.Length, marks map[string]piece.Mark) piece.Mark {
-	if c.Kind == Whole {
-		b.out.Panels.Whole++
-		return "W"
-	}
-	b.out.Panels.Cut++
+// panelMark returns the mark of the cut panel in c; marks holds those given.
+func (b *builder) panelMark(c *Cell, marks map[string]piece.Mark) piece.Mark {
 	key := []string{b.say(c.CutW), b.say(c.CutH)}
-	if c.Skew {
-		for _, s := range sides {
-			key = append(key, b.say(s))
+	if p := c.Shape; c.Skew {
+		for _, side := range []geom.Length{p[1].X - p[0].X, p[1].Y - p[2].Y, p[2].X - p[3].X, p[0].Y - p[3].Y} {
+			key = append(key, b.say(side))
 		}
 	}
 	k := strings.Join(key, "|")

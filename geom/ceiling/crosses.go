@@ -98,14 +98,37 @@ func (b *builder) spanned(k, j int) bool {
 // cross adds a cross tee of the given length between centre lines, less the
 // gap at walls.
 func (b *builder) cross(from, to geom.Point, length geom.Length, walls int, stock geom.Length) {
-	c := Cross{From: flip(from), To: flip(to), Length: length - geom.Length(walls)*b.gap, Stock: stock}
+	c := Cross{From: flip(from), To: flip(to), Length: length - geom.Length(walls)*b.gap, Stock: stock, Cuts: walls}
 	c.Whole = walls == 0 && length == stock
 	b.out.Crosses = append(b.out.Crosses, c)
+}
+
+// together makes lengths that differ by no more than step the least of them,
+// so that they are cut alike: a tee or a panel that much short still lies well
+// on the wall angle.
+func together(list []*geom.Length, step geom.Length) {
+	slices.SortFunc(list, func(p, q *geom.Length) int { return cmp.Compare(*p, *q) })
+	least := geom.Length(0)
+	for i, l := range list {
+		if i == 0 || *l > least+step {
+			least = *l
+		}
+		*l = least
+	}
 }
 
 // markCrosses gives cross tees of one length one mark: the longest stock
 // first, whole tees before cut ones.
 func (b *builder) markCrosses() {
+	for _, stock := range []geom.Length{b.spacing, b.chosen.lay[b.chosen.run].module} {
+		var cut []*geom.Length
+		for i := range b.out.Crosses {
+			if c := &b.out.Crosses[i]; c.Stock == stock && !c.Whole {
+				cut = append(cut, &c.Length)
+			}
+		}
+		together(cut, b.alike)
+	}
 	type class struct {
 		stock, length geom.Length
 		whole         bool

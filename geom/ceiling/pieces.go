@@ -49,7 +49,7 @@ func (b *builder) pieces() {
 		switch {
 		case c.Whole:
 			ends = "factory ends"
-		case c.Length+2*b.gap == distance(c.From, c.To):
+		case c.Cuts == 2:
 			ends = "square, cut both ends"
 		}
 		add(piece.Piece{

@@ -17,6 +17,7 @@ type settings struct {
 	panel    [2]geom.Length
 	teeFace  geom.Length
 	tee      geom.Length // height of the tees above the flange
+	alike    geom.Length // border pieces that differ by no more are cut alike
 	gap      geom.Length // tee end to wall face
 	leg      geom.Length // of the wall angle
 	thick    geom.Length // of a lay-in panel, zero when not known
@@ -67,6 +68,7 @@ func settle(r *room.Room) settings {
 	}
 	s.teeFace = pick(c.Grid.TeeFace, rules.TeeFaceInches, rules.TeeFaceMillimetres)
 	s.tee = pick(c.Grid.TeeHeight, rules.TeeHeightInches, rules.TeeHeightMillimetres)
+	s.alike = size(rules.CutAlikeInches, rules.CutAlikeMillimetres)
 	s.gap = pick(c.EdgeGap, rules.EdgeGapInches, rules.EdgeGapMillimetres)
 	s.leg = pick(c.Angle, rules.WallAngleLegInches, rules.WallAngleLegMillimetres)
 	if !c.Panel.Unknown {

@@ -35,6 +35,14 @@ const (
 	PanelLessMillimetres = 5 * geom.Millimetre
 	PanelLessSource      = "from memory: panels of 23-3/4 in and 595 mm for modules of 24 in and 600 mm; the same off a cut panel is common practice, no source"
 
+	PanelBearingInches      = geom.Inch / 8 // of a panel pushed to one side
+	PanelBearingMillimetres = 3 * geom.Millimetre
+	BearingSource           = "contractor's grid specification guide: not every panel fits a narrow tee; half the face less the play is worked out for this project, the least is common practice, no source"
+
+	CutAlikeInches      = geom.Inch / 8 // border pieces that differ by no more are cut to the least of them
+	CutAlikeMillimetres = 2 * geom.Millimetre
+	CutAlikeSource      = "common practice, no source: so much short still lies well on the wall angle"
+
 	EdgeGapInches      = geom.Inch / 8 // tee end to wall face
 	EdgeGapMillimetres = 3 * geom.Millimetre
 	EdgeGapSource      = "common practice, no source"
