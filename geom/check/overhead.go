@@ -2,10 +2,12 @@ package check
 
 import (
 	"fmt"
+	"strconv"
 
 	"roomwright/geom"
 	"roomwright/geom/finding"
 	"roomwright/geom/framing"
+	"roomwright/geom/measure"
 	"roomwright/geom/rules"
 )
 
@@ -17,9 +19,9 @@ func (k *checker) overhead() {
 	k.overAll(finding.Finding{
 		Kind: finding.Caution, Rule: "ladders",
 		What: fmt.Sprintf("Set a ladder one out for %d up, let it stand %s past a landing, and keep you and your tools within its rating. ",
-			rules.LadderOutPerUp, k.say(rules.LadderPast)) +
+			rules.LadderOutPerUp, k.feet(rules.LadderPast)) +
 			"Do not stand on the top step, and use one that does not conduct near wiring.",
-		Found: "a ceiling is hung", Source: rules.LadderSource,
+		Source: rules.LadderSource,
 	})
 	if k.old(rules.AsbestosYear) {
 		k.overAll(finding.Finding{
@@ -131,4 +133,14 @@ func (k *checker) linings() {
 			On:      "board " + b.Name,
 		})
 	}
+}
+
+// feet prints a length that a rule gives in whole feet: in feet, or in metres
+// to the nearest tenth with the feet behind.
+func (k *checker) feet(l geom.Length) string {
+	feet := strconv.FormatInt(int64(l/geom.Foot), 10) + " ft"
+	if k.room.Units == measure.Millimetres {
+		return strconv.FormatFloat(float64(l)/float64(geom.Metre), 'f', 1, 64) + " m (" + feet + ")"
+	}
+	return feet
 }

@@ -17,13 +17,8 @@ func (k *checker) live(i int) {
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "live cables",
 		What: "Switch off, lock off and prove dead every circuit in wall " + w.Name + " before a saw touches it. " +
-			"Open one face by hand and look first: a box, switch or outlet on either face means a cable in that bay.",
-		Found:  k.listed(i),
-		Source: rules.Habit,
-	})
-	k.on(i, finding.Finding{
-		Kind: finding.Caution, Rule: "cables near the face",
-		What: "A cable less than " + k.say(rules.CableSetBack) + " behind the face of a stud may have no plate before it; screws and nails reach it. " +
+			"Open one face by hand and look first: a box, switch or outlet on either face means a cable in that bay. " +
+			"Screws and nails reach a cable less than " + k.say(rules.CableSetBack) + " behind the face of a stud. " +
 			"Moving a cable is a licensed electrician's work, and no splice may be buried.",
 		Found:  k.listed(i),
 		Source: rules.CableSetBackSource,
@@ -49,7 +44,6 @@ func (k *checker) services(i int) {
 		Kind: finding.Caution, Rule: "pipes and ducts",
 		What: "Look above and below wall " + w.Name + " for water, waste, gas and ducts before it is cut. " +
 			"Any pipe in the bay stops the job until a licensed plumber or gas fitter has moved it.",
-		Found:  k.listed(i),
 		Source: rules.Habit,
 	})
 }
@@ -76,7 +70,7 @@ func (k *checker) lead(i int) {
 		found += "; opening " + o.Name + " takes out " + k.area(o.Rough.W(), o.Rough.H()) + " a face"
 	}
 	text := fmt.Sprintf("Paint from before %d may hold lead: test it, keep dust in, and keep children and pregnant women away. ", rules.LeadYear)
-	binds := fmt.Sprintf("Paid work in homes and places for children comes under the US EPA renovation rule, which lets off at most %d ft2 in a room, and never demolition or windows.", rules.LeadSquareFeet)
+	binds := fmt.Sprintf("Paid work in homes and places for children comes under the US EPA renovation rule: it lets off at most %d ft2 in a room, and never demolition or windows.", rules.LeadSquareFeet)
 	if k.room.PaidWork == room.No {
 		binds = fmt.Sprintf("The US EPA renovation rule binds paid work (above %d ft2 in a room, and windows and demolition always); the lead is as bad for those who do it themselves.", rules.LeadSquareFeet)
 	}
@@ -116,8 +110,8 @@ func (k *checker) asbestosInWall(i int) {
 func (k *checker) dust(i int) {
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "dust",
-		What:  "Dust of plaster, joint compound and masonry holds silica: wet it or extract it, seal the air returns, and wear a mask rated for fine dust.",
-		Found: "wall " + k.room.Walls[i].Name + " is cut", Source: rules.Habit,
+		What:   "Dust of plaster, joint compound and masonry holds silica: wet it or extract it, seal the air returns, and wear a mask rated for fine dust.",
+		Source: rules.Habit,
 	})
 }
 
@@ -127,6 +121,6 @@ func (k *checker) permit(i int) {
 		Kind: finding.Caution, Rule: "permit",
 		What: "Cutting structure, wiring or a rated wall usually needs a permit. " +
 			"The building department has the last word, in the edition of the code that it has adopted.",
-		Found: "wall " + k.room.Walls[i].Name + " is cut", Source: rules.Habit,
+		Source: rules.Habit,
 	})
 }

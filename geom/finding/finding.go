@@ -53,20 +53,27 @@ type Finding struct {
 	On      string // the sheet concerned: "wall A", "ceiling", "board NAME"; empty is all
 }
 
-// Sort orders findings by place, then kind, then text, and drops doubles.
+// Sort orders findings by place, kind and rule, and drops doubles. Cautions of
+// one place stay in the order in which they were made: the gravest first.
 func Sort(list []Finding) []Finding {
 	out := slices.Clone(list)
 	slices.SortStableFunc(out, func(a, b Finding) int {
-		return cmp.Or(
+		c := cmp.Or(
 			cmp.Compare(a.Place.Line, b.Place.Line),
 			cmp.Compare(a.Place.Column, b.Place.Column),
 			cmp.Compare(a.Kind, b.Kind),
-			cmp.Compare(a.Rule, b.Rule),
-			cmp.Compare(a.What, b.What),
-			cmp.Compare(a.On, b.On),
 		)
+		if c != 0 || a.Kind == Caution {
+			return c
+		}
+		return cmp.Or(cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.What, b.What), cmp.Compare(a.On, b.On))
 	})
-	return slices.Compact(out)
+	seen := map[Finding]bool{}
+	return slices.DeleteFunc(out, func(f Finding) bool {
+		double := seen[f]
+		seen[f] = true
+		return double
+	})
 }
 
 // Errors reports how many findings are errors.
