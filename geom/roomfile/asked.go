@@ -103,6 +103,9 @@ type touch struct {
 
 // askForJobs asks what the jobs of the file cannot be set out without.
 func (r *reader) askForJobs(f *file) {
+	if len(f.walls) > 24 {
+		return // no room, and that was said
+	}
 	cut, hung := map[int]touch{}, map[int]touch{}
 	for i := range f.things {
 		o := &f.things[i]

@@ -282,7 +282,7 @@ func (r *reader) among(name string, names []string, at finding.Place, wall strin
 			return
 		}
 	}
-	list := strings.Join(names, ", ")
+	list := listed(names)
 	if list == "" {
 		list = "wall, a stud: the wall has no doors or other openings"
 	}

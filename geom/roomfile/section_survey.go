@@ -1,7 +1,6 @@
 package roomfile
 
 import (
-	"strconv"
 	"strings"
 
 	"roomwright/geom"
@@ -149,11 +148,8 @@ func (r *reader) corner(s string, at finding.Place) (int, bool) {
 // corners lists the corners of the room.
 func (r *reader) corners() string {
 	var out []string
-	for i, w := range r.walls {
+	for i, w := range r.walls[:min(len(r.walls), 13)] {
 		out = append(out, w+"/"+r.walls[(i+1)%len(r.walls)])
 	}
-	if len(out) > 12 {
-		out = append(out[:12], "and so on to "+strconv.Itoa(len(r.walls)))
-	}
-	return strings.Join(out, ", ")
+	return listed(out)
 }

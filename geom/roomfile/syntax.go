@@ -50,7 +50,9 @@ func (r *reader) margins(src *source) [][]rune {
 		}
 	}
 	for _, line := range tabbed {
-		r.lose(text, line)
+		if len(text[line-1]) > 0 { // its section is not lost yet
+			r.lose(text, line)
+		}
 	}
 	return text
 }

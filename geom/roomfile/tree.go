@@ -43,7 +43,7 @@ type pair struct{ key, value *node }
 // noted as lost and left out; nil is given when nothing is left.
 func (r *reader) parse(src *source) *node {
 	text := r.margins(src)
-	for range 60 {
+	for range 25 {
 		doc, bad := load(text)
 		if bad == nil {
 			if doc == nil {

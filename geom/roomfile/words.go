@@ -243,5 +243,14 @@ func (r *reader) wallNames() string {
 			out = append(out, w)
 		}
 	}
-	return strings.Join(out, ", ")
+	return listed(out)
+}
+
+// listed puts names behind one another, the first dozen of many.
+func listed(names []string) string {
+	const shown = 12
+	if len(names) > shown {
+		return strings.Join(names[:shown], ", ") + ", ..."
+	}
+	return strings.Join(names, ", ")
 }
