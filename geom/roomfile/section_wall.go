@@ -27,7 +27,6 @@ type existingText struct {
 	room.Existing
 	placed placed
 	sizes  []sizeAs
-	bottom *entry
 }
 
 // sizeAs is a size given by one of the keys for it.
