@@ -41,36 +41,25 @@ func (v *view) draw() []drawing.Element {
 	heights := v.heights()
 	rows := v.chain()
 	stick := v.stick()
-	names := slices.Clone(stick.Name)
+	var names []string
 	for _, r := range rows {
 		names = append(names, r.Name)
 	}
-	m := v.Margin(heights, names...)
+	m := v.Margin(heights, stick, names...)
 	dims := v.dimensions(rows, stick, m, heights)
 	p := face.NewPlaces(v.Scale)
 	v.occupy(p, dims)
 	v.place(p)
 	e := []drawing.Element{v.Surround(), v.Holes(), v.Services()}
 	e = append(e, drawing.Group{ID: "sheets", Title: "Boards", Elements: v.sheets()})
-	e = append(e, drawing.Group{ID: "studs", Title: "Studs behind", Elements: broken(v.behind(), p.Holes)})
-	e = append(e, drawing.Group{ID: "fixings", Title: "Lines of fixings", Elements: broken(v.fixings(), p.Holes)})
+	e = append(e, drawing.Group{ID: "studs", Title: "Studs behind", Elements: face.BrokenAll(v.behind(), p.Holes)})
+	e = append(e, drawing.Group{ID: "fixings", Title: "Lines of fixings", Elements: face.BrokenAll(v.fixings(), p.Holes)})
 	if c := v.CeilingLine(); c != nil {
 		e = append(e, drawing.Group{ID: "ceiling-face", Title: "Face of the finished ceiling", Elements: c})
 	}
 	e = append(e, drawing.Group{ID: "dimensions", Title: "Dimensions", Elements: dims})
 	e = append(e, drawing.Group{ID: "marks", Title: "Names and marks of boards", Elements: p.Elements})
 	return append(e, v.Letters())
-}
-
-// broken leaves lines out where words stand.
-func broken(lines []drawing.Element, holes []geom.Rect) []drawing.Element {
-	var e []drawing.Element
-	for _, x := range lines {
-		if l, ok := x.(drawing.Line); ok {
-			e = append(e, face.Broken(l.A, l.B, l.Style, holes)...)
-		}
-	}
-	return e
 }
 
 // sheets returns the outlines of the boards.
@@ -275,12 +264,14 @@ func bit(b bool) int {
 }
 
 func (v *view) dimensions(rows []dimension.Row, stick dimension.Stick, m face.Margin, h []dimension.Height) []drawing.Element {
+	ladder := v.Ladder(m, h)
+	edge, first := v.Around(ladder)
 	c := dimension.Chain{
-		Side: dimension.Above, Object: v.Above(), Rows: rows, Datum: v.Finished().From, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
+		Side: dimension.Above, Object: v.Above(), First: first, Rows: rows, Datum: v.Finished().From, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
 	}
 	e, _ := c.Draw()
-	stick.NamesX = m.WordsX
+	stick.NamesX, stick.Edge = m.WordsX, edge
 	strip, _ := stick.Draw()
-	e = append(e, v.Ladder(m, h))
+	e = append(e, ladder)
 	return append(e, drawing.Group{ID: "stick", Title: "Running marks from the left corner", Elements: strip})
 }

@@ -27,23 +27,10 @@ func (v *view) occupy(p *face.Places, dims []drawing.Element) {
 	block(v.CeilingLine())
 	for _, row := range v.rows {
 		for _, sh := range row.Sheets {
-			b := sh.Box
-			for _, r := range []geom.Rect{
-				geom.RectOf(b.Min.X, b.Min.Y, b.Min.X, b.Max.Y), geom.RectOf(b.Max.X, b.Min.Y, b.Max.X, b.Max.Y),
-				geom.RectOf(b.Min.X, b.Min.Y, b.Max.X, b.Min.Y), geom.RectOf(b.Min.X, b.Max.Y, b.Max.X, b.Max.Y),
-			} {
-				p.Firm(r.Inset(-v.MM(0.5)))
-			}
+			p.Edges(sh.Box)
 		}
 	}
-	for _, sv := range v.Wall.Services {
-		if !sv.Unknown {
-			p.Firm(sv.Box.Inset(-v.MM(0.6)))
-		}
-	}
-	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), 0, v.Top+v.MM(3)))
-	p.Hard(geom.RectOf(v.Length, -v.MM(30), v.Length+v.MM(8), v.Top+v.MM(3)))
-	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), v.Length+v.MM(8), v.MM(0.4)))
+	v.Occupy(p)
 	p.Drawn(dims)
 }
 
@@ -61,7 +48,7 @@ func (v *view) place(p *face.Places) {
 			continue
 		}
 		for _, lines := range v.HoleWords(d) {
-			if p.Words(drawing.Words, lines, box.Mid(), geom.Pt(box.Mid().X, box.Min.Y+box.H()/3), geom.Pt(box.Mid().X, box.Min.Y+box.H()*2/3)) {
+			if p.Words(drawing.Words, lines, face.Spread(box, v.MM(2), v.MM(2), 2)...) {
 				break
 			}
 		}
@@ -69,44 +56,60 @@ func (v *view) place(p *face.Places) {
 	v.NameServices(p)
 }
 
-// mark puts the label of a board near its middle, and under it what it is cut
-// to, between the lines behind it.
+// mark puts the label of a board near its middle, and what it is cut to under
+// it: both in one bay between the lines behind, else over the lines.
 func (v *view) mark(p *face.Places, sh lining.Sheet) {
-	w, h := marks.LabelSize(string(sh.Mark), true)
-	size := geom.Pt(v.Scale.Real(w), v.Scale.Real(h))
-	c := sh.Box.Mid()
-	at := c
-	found := false
+	text := v.cutWords(sh)
+	forms := [][]face.Line{nil}
+	if text != "" {
+		c24 := paper.MM(2.4)
+		forms = [][]face.Line{{{Text: "cut to " + text, Cap: c24}}, {{Text: "cut to", Cap: c24}, {Text: text, Cap: c24}}}
+	}
 	for _, over := range []bool{false, true} {
-		for _, dy := range []geom.Length{0, 1, -1, 2, -2, 3, -3} {
-			for i := geom.Length(0); i*v.MM(1) < sh.Box.W()/2-size.X/2; i++ {
-				for _, way := range []geom.Length{-1, 1} {
-					q := geom.Pt(c.X+way*i*v.MM(1), c.Y+dy*sh.Box.H()/9)
-					g := marks.Label(string(sh.Mark), true, q, v.Scale)
-					if !found && (p.Fits(g) || over && p.FitsOver(g)) {
-						p.Add(g)
-						at, found = q, true
-					}
+		for _, at := range v.spots(sh) {
+			for _, lines := range forms {
+				if p.Try(func() bool { return v.markAt(p, sh, at, lines, over) }) {
+					return
 				}
 			}
 		}
 	}
-	text := v.cutWords(sh)
-	if text == "" {
-		return
-	}
-	one := []face.Line{{Text: "cut to " + text, Cap: paper.MM(2.4)}}
-	two := []face.Line{{Text: "cut to", Cap: paper.MM(2.4)}, {Text: text, Cap: paper.MM(2.4)}}
-	var try []geom.Point
-	for _, dy := range []float64{6, -6, 9, -9, 12, -12, 16, -16, 20, -20} {
-		for _, dx := range []float64{0, -2, 2, -4, 4, -6, 6, -8, 8} {
-			try = append(try, geom.Pt(at.X+v.MM(dx), at.Y-v.MM(dy)))
+	// Too small for words: the mark alone, beside it if need be.
+	p.Label(face.Target{Mark: string(sh.Mark), New: true, Box: sh.Box, Upright: true})
+}
+
+// spots returns places for the label of a board, its middle first.
+func (v *view) spots(sh lining.Sheet) []geom.Point {
+	w, h := marks.LabelSize(string(sh.Mark), true)
+	c := sh.Box.Mid()
+	nx := (sh.Box.W() - v.Scale.Real(w)) / 2 / v.MM(1)
+	ny := min((sh.Box.H()-v.Scale.Real(h))/2/v.MM(3), 8)
+	var out []geom.Point
+	for j := geom.Length(0); j <= ny; j++ {
+		for i := geom.Length(0); i <= nx; i++ {
+			for _, q := range []geom.Point{{X: -i, Y: j}, {X: i, Y: j}, {X: -i, Y: -j}, {X: i, Y: -j}} {
+				out = append(out, geom.Pt(c.X+q.X*v.MM(1), c.Y+q.Y*v.MM(3)))
+			}
 		}
 	}
-	if p.Words(drawing.Words, one, try...) || p.Words(drawing.Words, two, try...) {
-		return
+	return out
+}
+
+// markAt puts a label, and words under it, at one place.
+func (v *view) markAt(p *face.Places, sh lining.Sheet, at geom.Point, lines []face.Line, over bool) bool {
+	g := marks.Label(string(sh.Mark), true, at, v.Scale)
+	if !p.Fits(g) && !(over && p.FitsOver(g)) {
+		return false
 	}
-	p.WordsOver(drawing.Words, one, try...)
+	p.Add(g)
+	if len(lines) == 0 {
+		return true
+	}
+	under := geom.Pt(at.X, at.Y-v.MM(5.2)-v.MM(2.1)*geom.Length(len(lines)-1))
+	if !sh.Box.Y().Holds(under.Y - v.MM(2.1)*geom.Length(len(lines))) {
+		return false
+	}
+	return p.Words(drawing.Words, lines, under) || over && p.WordsOver(drawing.Words, lines, under)
 }
 
 // cutWords says what a cut board is cut to; nothing for a whole one.

@@ -129,17 +129,41 @@ func (v *view) notes() []string {
 		n = append(n, v.openingNotes(o)...)
 	}
 	for _, s := range v.Wall.Services {
-		if s.Unknown {
-			n = append(n, fmt.Sprintf("There is a %s in this wall, and its place is not known: it may be anywhere.", s.What))
-		} else if s.Note != "" {
-			n = append(n, upper(s.What)+": "+s.Note+".")
-		}
+		n = append(n, v.serviceNote(s))
 	}
 	if v.Room.Note != "" {
 		n = append(n, strings.TrimRight(v.Room.Note, ".")+".")
 	}
 	n = append(n, v.sources()...)
 	return append(n, "Check each figure on the wall before the saw. Do not scale.")
+}
+
+// serviceNote says where a thing in the wall or on it was found.
+func (v *view) serviceNote(s framing.ServiceAt) string {
+	on := "in"
+	if s.OnFace {
+		on = "on"
+	}
+	note := ""
+	if s.Note != "" {
+		note = "; " + strings.TrimRight(s.Note, ".")
+	}
+	if drawn, _ := v.Seen(s); s.Unknown || !drawn {
+		return upper(s.What) + " " + on + " this wall, place not known: it may be anywhere" + note + "."
+	}
+	b := s.Box
+	x := v.Show.Say(b.Min.X)
+	if b.W() > 0 {
+		x += " to " + v.Show.Say(b.Max.X)
+	}
+	y := v.Show.Say(b.Min.Y) + " to " + v.Show.Say(b.Max.Y)
+	switch {
+	case b.H() <= 0:
+		y = v.Show.Say(b.Min.Y)
+	case b.Min.Y <= 0:
+		y = "the floor to " + v.Show.Say(b.Max.Y)
+	}
+	return upper(s.What) + " " + on + " the wall: " + x + " from the left corner, " + y + " high" + note + "."
 }
 
 // studNotes says where the studs stand.

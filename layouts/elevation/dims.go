@@ -50,6 +50,19 @@ func (v *view) heights() []dimension.Height {
 			h.Of("door head", d.Name, box.Max.Y, false)
 		}
 	}
+	if !v.framed() {
+		for _, s := range v.Wall.Services {
+			if drawn, _ := v.Seen(s); !drawn {
+				continue
+			}
+			if s.Box.Max.Y < v.Top {
+				h.Add("top of "+s.What, s.Box.Max.Y, false)
+			}
+			if s.Box.Min.Y > 0 && s.Box.H() > 0 {
+				h.Add("foot of "+s.What, s.Box.Min.Y, false)
+			}
+		}
+	}
 	if !v.framed() || len(v.Wall.Openings) == 0 {
 		for _, b := range v.Result.Boards {
 			if b.Wall == v.Index {
@@ -176,8 +189,9 @@ func list(words []string) string {
 	return out
 }
 
-// stick returns the strip of running marks under the wall and its names.
-func (v *view) stick() (dimension.Stick, []string) {
+// stick returns the strip of running marks under the wall; it has no name, and
+// is not to be drawn, when there is no mark between the corners.
+func (v *view) stick() dimension.Stick {
 	k := dimension.Stick{From: 0, To: v.Length, Edge: -v.MM(4.2), Scale: v.Scale, Show: v.Show}
 	fresh, old := false, false
 	for _, s := range v.Wall.Studs {
@@ -193,6 +207,11 @@ func (v *view) stick() (dimension.Stick, []string) {
 		for _, d := range v.Wall.Doors {
 			if box := v.HoleBox(d); !box.Empty() {
 				k.Marks = append(k.Marks, dimension.StickMark{At: box.Min.X, Plain: true}, dimension.StickMark{At: box.Max.X, Plain: true})
+			}
+		}
+		for _, s := range v.Wall.Services {
+			if drawn, _ := v.Seen(s); drawn {
+				k.Marks = append(k.Marks, dimension.StickMark{At: s.Box.Min.X, Plain: true})
 			}
 		}
 		for _, b := range v.Result.Boards {
@@ -232,17 +251,26 @@ func (v *view) stick() (dimension.Stick, []string) {
 	default:
 		k.Name = []string{name, edge, "at " + corner}
 	}
-	return k, k.Name
+	if len(k.Marks) < 3 {
+		k.Name = nil
+	}
+	return k
 }
 
 // dimensions returns the rows above, the ladder and the stick.
 func (v *view) dimensions(rows []dimension.Row, stick dimension.Stick, m face.Margin, h []dimension.Height) []drawing.Element {
+	ladder := v.Ladder(m, h)
+	edge, first := v.Around(ladder)
 	c := dimension.Chain{
-		Side: dimension.Above, Object: v.Above(), Rows: rows, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
+		Side: dimension.Above, Object: v.Above(), First: first, Rows: rows, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
 	}
 	e, _ := c.Draw()
+	e = append(e, ladder)
+	stick.Edge = edge
+	if len(stick.Name) == 0 {
+		return e
+	}
 	stick.NamesX = m.WordsX
 	marks, _ := stick.Draw()
-	e = append(e, v.Ladder(m, h))
 	return append(e, drawing.Group{ID: "stick", Title: "Running marks from the left corner", Elements: marks})
 }

@@ -15,11 +15,10 @@ import (
 func (v *view) draw() drawing.Drawing {
 	var e []drawing.Element
 	e = append(e, v.Surround())
-	e = append(e, group("saw-lines", "Saw lines", v.sawLines())...)
 	heights := v.heights()
 	rows, names := v.rows()
-	stick, stickNames := v.stick()
-	m := v.Margin(heights, append(names, stickNames...)...)
+	stick := v.stick()
+	m := v.Margin(heights, stick, names...)
 	dims := v.dimensions(rows, stick, m, heights)
 
 	p := face.NewPlaces(v.Scale)
@@ -29,6 +28,7 @@ func (v *view) draw() drawing.Drawing {
 	v.placeLabels(p)
 	v.failed = p.Failed
 
+	e = append(e, group("saw-lines", "Saw lines", face.BrokenAll(v.sawLines(), p.Holes))...)
 	e = append(e, group("existing", "Existing framing, kept", v.keptFraming(p.Holes))...)
 	e = append(e, v.Holes(), v.Services())
 	e = append(e, group("ceiling-face", "Face of the finished ceiling", v.ceiling())...)

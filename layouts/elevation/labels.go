@@ -1,6 +1,7 @@
 package elevation
 
 import (
+	"cmp"
 	"slices"
 
 	"roomwright/geom"
@@ -76,6 +77,8 @@ func (v *view) labelOut(p *face.Places) {
 
 // labelTogether puts one label for pieces that stand side by side.
 func (v *view) labelTogether(p *face.Places, list []framing.Member) bool {
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(a, b framing.Member) int { return cmp.Compare(a.Box.Min.X, b.Box.Min.X) })
 	boxes := make([]geom.Rect, len(list))
 	var names []piece.Mark
 	for i, m := range list {

@@ -1,7 +1,10 @@
 package elevation
 
 import (
+	"slices"
+
 	"roomwright/geom"
+	"roomwright/geom/framing"
 	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/face"
@@ -41,7 +44,7 @@ func (v *view) legend() []drawing.Sample {
 		k.Marks = []dimension.StickMark{{At: mm(5), Thick: mm(1.6)}}
 		add("mark on plate; stud on the ×", strip(k))
 	}
-	if len(v.Wall.Services) > 0 {
+	if slices.ContainsFunc(v.Wall.Services, func(s framing.ServiceAt) bool { _, hidden := v.Seen(s); return hidden }) {
 		add("hidden in the wall", []drawing.Element{drawing.Line{
 			Style: drawing.Style{Layer: drawing.Service, Pen: drawing.P35, Dash: drawing.Hidden}, A: geom.Pt(0, 0), B: geom.Pt(mm(13), 0)}})
 	}

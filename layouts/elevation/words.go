@@ -36,46 +36,18 @@ func (v *view) occupy(p *face.Places, dims []drawing.Element) {
 			p.Soft(b.Inset(-v.MM(0.4)))
 		}
 	}
-	for _, sv := range v.Wall.Services {
-		if !sv.Unknown {
-			p.Firm(sv.Box.Inset(-v.MM(0.6)))
-		}
-	}
 	for _, l := range v.ceiling() {
 		p.Firm(drawing.Bounds([]drawing.Element{l}, v.Scale).Inset(-v.MM(0.4)))
-	}
-	for _, d := range v.Wall.Doors {
-		if box := v.HoleBox(d); !box.Empty() {
-			for _, side := range sides(box, v.MM(0.5)) {
-				p.Firm(side)
-			}
-		}
 	}
 	for _, row := range v.Result.Boards {
 		if row.Wall == v.Index {
 			for _, sh := range row.Sheets {
-				for _, side := range sides(sh.Box, v.MM(0.5)) {
-					p.Firm(side)
-				}
+				p.Edges(sh.Box)
 			}
 		}
 	}
-	// What surrounds the wall.
-	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), 0, v.Top+v.MM(3)))
-	p.Hard(geom.RectOf(v.Length, -v.MM(30), v.Length+v.MM(8), v.Top+v.MM(3)))
-	p.Hard(geom.RectOf(-v.MM(7.4), -v.MM(30), v.Length+v.MM(8), v.MM(0.4)))
-	p.Firm(geom.RectOf(-v.MM(5), v.Top, v.Length+v.MM(5), v.Above()+v.MM(0.2)))
+	v.Occupy(p)
 	p.Drawn(dims)
-}
-
-// sides returns the four sides of a box as thin boxes.
-func sides(b geom.Rect, half geom.Length) [4]geom.Rect {
-	return [4]geom.Rect{
-		geom.RectOf(b.Min.X-half, b.Min.Y-half, b.Min.X+half, b.Max.Y+half),
-		geom.RectOf(b.Max.X-half, b.Min.Y-half, b.Max.X+half, b.Max.Y+half),
-		geom.RectOf(b.Min.X-half, b.Min.Y-half, b.Max.X+half, b.Min.Y+half),
-		geom.RectOf(b.Min.X-half, b.Max.Y-half, b.Max.X+half, b.Max.Y+half),
-	}
 }
 
 // inside returns the dimensions that stand inside openings and doors, and
@@ -119,9 +91,8 @@ func (v *view) roomInside(box geom.Rect) bool {
 
 // placeWords puts pennants and the names of openings, doors and services.
 func (v *view) placeWords(p *face.Places) {
-	v.pennants(p)
-	for _, o := range v.Wall.Openings {
-		v.nameOpening(p, o)
+	for i, o := range v.Wall.Openings {
+		v.nameOpening(p, i, o)
 	}
 	for _, d := range v.Wall.Doors {
 		box := v.HoleBox(d)
@@ -129,7 +100,7 @@ func (v *view) placeWords(p *face.Places) {
 			continue
 		}
 		for _, lines := range v.HoleWords(d) {
-			if p.Words(drawing.Words, lines, spread(box, v.MM(2), v.MM(2), 2)...) {
+			if p.Words(drawing.Words, lines, face.Spread(box, v.MM(2), v.MM(2), 2)...) {
 				break
 			}
 		}
@@ -138,8 +109,31 @@ func (v *view) placeWords(p *face.Places) {
 }
 
 // nameOpening writes the name and clear size of an opening in a free bay, or
-// else over the pieces that are taken out.
-func (v *view) nameOpening(p *face.Places, o framing.Opening) {
+// else over the pieces that are taken out, and puts the pennants of its
+// section; the longest words go that leave a place for the pennants.
+func (v *view) nameOpening(p *face.Places, i int, o framing.Opening) {
+	forms := v.openingForms(o)
+	at := v.bays(o)
+	for _, put := range []func(drawing.Layer, []face.Line, ...geom.Point) bool{p.Words, p.WordsOver} {
+		for _, lines := range forms {
+			if p.Try(func() bool { return put(drawing.Words, lines, at...) && v.pennants(p, i, o) }) {
+				return
+			}
+		}
+	}
+	if !v.pennants(p, i, o) {
+		p.Failed = append(p.Failed, "section of "+o.Name)
+	}
+	for _, lines := range forms {
+		if p.Words(drawing.Words, lines, at...) || p.WordsOver(drawing.Words, lines, at...) {
+			return
+		}
+	}
+	p.Failed = append(p.Failed, o.Name)
+}
+
+// openingForms returns what is written in an opening, longest first.
+func (v *view) openingForms(o framing.Opening) [][]face.Line {
 	c24 := paper.MM(2.4)
 	line := func(text string) face.Line { return face.Line{Text: text, Cap: c24} }
 	what := face.Line{Text: "opening", Cap: c24, Bold: true}
@@ -156,19 +150,7 @@ func (v *view) nameOpening(p *face.Places, o framing.Opening) {
 	if len(v.Wall.Openings) == 1 {
 		forms = append(forms, []face.Line{what, kind, size}, []face.Line{what, kind, wide, high})
 	}
-	at := v.bays(o)
-	for _, lines := range forms {
-		if p.Words(drawing.Words, lines, at...) {
-			return
-		}
-	}
-	forms = append(forms, []face.Line{bold, size}, []face.Line{bold})
-	for _, lines := range forms {
-		if p.WordsOver(drawing.Words, lines, at...) {
-			return
-		}
-	}
-	p.Failed = append(p.Failed, o.Name)
+	return append(forms, []face.Line{bold, size}, []face.Line{bold})
 }
 
 // bays returns places for words in an opening: the middles of the bays between
@@ -185,78 +167,66 @@ func (v *view) bays(o framing.Opening) []geom.Point {
 	mid := o.Rough.Mid()
 	for i := 0; i+1 < len(at); i += 2 {
 		x := (at[i] + at[i+1]) / 2
-		for j := -o.Rough.H() / 2 / v.MM(1); j <= o.Rough.H()/2/v.MM(1); j++ {
-			out = append(out, geom.Pt(x, mid.Y+j*v.MM(1)))
+		step := max(v.MM(1), o.Rough.H()/60)
+		for j := -o.Rough.H() / 2 / step; j <= o.Rough.H()/2/step; j++ {
+			out = append(out, geom.Pt(x, mid.Y+j*step))
 		}
 	}
 	slices.SortStableFunc(out, func(a, b geom.Point) int {
 		return cmp.Or(cmp.Compare((a.X-mid.X).Abs(), (b.X-mid.X).Abs()), cmp.Compare((a.Y-mid.Y).Abs(), (b.Y-mid.Y).Abs()), cmp.Compare(b.Y, a.Y))
 	})
-	return append(out, spread(o.Rough, v.MM(1), v.MM(2), 1)...)
+	return append(out, face.Spread(o.Rough, v.MM(1), v.MM(2), 1)...)
 }
 
-// spread returns points inside box, the middle first, then farther and farther
-// from it; higher places first where two are as far.
-func spread(box geom.Rect, dx, dy geom.Length, tall geom.Length) []geom.Point {
-	c := box.Mid()
-	var out []geom.Point
-	nx, ny := box.W()/2/dx, box.H()/2/dy
-	for i := -nx; i <= nx; i++ {
-		for j := -ny; j <= ny; j++ {
-			out = append(out, geom.Pt(c.X+i*dx, c.Y+j*dy))
-		}
-	}
-	far := func(q geom.Point) geom.Length {
-		return (q.X - c.X).Abs() + (q.Y-c.Y).Abs()/tall
-	}
-	slices.SortStableFunc(out, func(a, b geom.Point) int {
-		return cmp.Or(cmp.Compare(far(a), far(b)), cmp.Compare(b.Y, a.Y), cmp.Compare(a.X, b.X))
-	})
-	return out
-}
-
-// pennants marks where headers are cut for their sections.
-func (v *view) pennants(p *face.Places) {
+// pennants marks where the header of opening number i of the wall is cut for
+// its section; it reports whether there was a place, or nothing to mark.
+func (v *view) pennants(p *face.Places, i int, o framing.Opening) bool {
 	for _, c := range cuts.Of(v.Result) {
-		if c.Kind != cuts.Header || c.Wall != v.Index {
-			continue
-		}
-		if c.Opening < len(v.Wall.Openings) {
-			v.pennant(p, c, v.Wall.Openings[c.Opening])
+		if c.Kind == cuts.Header && c.Wall == v.Index && c.Opening == i {
+			return v.pennant(p, c, o)
 		}
 	}
+	return true
 }
 
-func (v *view) pennant(p *face.Places, c cuts.Cut, o framing.Opening) {
-	mark := marks.Pennant(c.Letter, geom.Point{}, c.Look, v.Scale)
-	b := drawing.Bounds([]drawing.Element{mark}, v.Scale)
-	step := v.MM(1)
-	mid := o.Rough.X().Mid()
+// pennant puts one over the header and one under it, in one line; over the
+// structure or under the sill where there is no place nearer.
+func (v *view) pennant(p *face.Places, c cuts.Cut, o framing.Opening) bool {
+	mark := func(x, y geom.Length) drawing.Element { return marks.Pennant(c.Letter, geom.Pt(x, y), c.Look, v.Scale) }
+	at := func(x, y geom.Length) geom.Rect { return drawing.Bounds([]drawing.Element{mark(x, y)}, v.Scale) }
+	b := at(0, 0)
 	over := []geom.Length{o.Header.Max.Y + v.MM(1) - b.Min.Y, v.Above() + v.MM(0.9) - b.Min.Y}
-	if o.UpperCut > 0 {
-		over[0] = max(over[0], o.UpperCut+v.MM(1.6)-b.Min.Y)
+	if o.UpperCut > 0 { // clear of the saw strokes, in a bay or over studs
+		over = []geom.Length{o.UpperCut + v.MM(1.6) - b.Min.Y, o.UpperCut + v.MM(2.6) - b.Min.Y, over[1]}
 	}
-	under := o.Header.Min.Y - v.MM(1) - b.Max.Y
-	for _, hard := range []bool{false, true} {
-		for _, top := range over {
-			for i := geom.Length(0); i*step < o.Rough.W()/2; i++ {
-				for _, way := range []geom.Length{-1, 1} {
-					x := mid + way*i*step
-					up := marks.Pennant(c.Letter, geom.Pt(x, top), c.Look, v.Scale)
-					down := marks.Pennant(c.Letter, geom.Pt(x, under), c.Look, v.Scale)
-					if !hard && !p.Fits(up, down) {
-						continue
+	under := []geom.Length{o.Header.Min.Y - v.MM(1) - b.Max.Y}
+	if !o.Sill.Empty() {
+		under = append(under, o.Sill.Min.Y-v.MM(1)-b.Max.Y)
+		if o.LowerCut > 0 {
+			under[1] = o.LowerCut - v.MM(2.6) - b.Max.Y
+		}
+	}
+	half := o.Rough.W() / 2
+	step := max(v.MM(1), half/40)
+	for _, low := range under {
+		for _, fits := range []func(...drawing.Element) bool{p.Fits, p.FitsOver} {
+			for _, high := range over {
+				for k := geom.Length(0); k*step < half; k++ {
+					for _, way := range []geom.Length{-1, 1} {
+						x := o.Rough.X().Mid() + way*k*step
+						up, down := mark(x, high), mark(x, low)
+						if !fits(up, down) {
+							continue
+						}
+						if !p.Fits(up, down) {
+							p.Holes = append(p.Holes, at(x, high), at(x, low))
+						}
+						p.Add(up, down)
+						return true
 					}
-					if hard && !p.FitsOver(up, down) {
-						continue
-					}
-					p.Add(up, down)
-					if hard {
-						p.Holes = append(p.Holes, drawing.Bounds([]drawing.Element{up}, v.Scale), drawing.Bounds([]drawing.Element{down}, v.Scale))
-					}
-					return
 				}
 			}
 		}
 	}
+	return false
 }

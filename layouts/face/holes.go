@@ -12,6 +12,9 @@ import (
 	"roomwright/layouts/paper"
 )
 
+// windowFrame is how wide the frame of a window is drawn, in millimetres.
+const windowFrame = 0.9
+
 // HoleBox returns the hole of a door or window that is drawn: in framing the
 // rough one, else the clear one.
 func (f Face) HoleBox(h framing.Hole) geom.Rect {
@@ -42,7 +45,7 @@ func (f Face) Holes() drawing.Element {
 			continue
 		}
 		e = append(e, Outline(box, style))
-		inner := box.Inset(f.MM(0.9))
+		inner := box.Inset(f.MM(windowFrame))
 		if h.Window && !inner.Empty() {
 			e = append(e, Outline(inner, style))
 		}
@@ -97,6 +100,12 @@ func (f Face) Services() drawing.Element {
 	return drawing.Group{ID: "services", Title: "What is in the wall or on it", Elements: e}
 }
 
+// Seen reports whether a service is drawn, and whether it is hidden.
+func (f Face) Seen(sv framing.ServiceAt) (drawn, hidden bool) {
+	drawn = len(f.service(sv)) > 0
+	return drawn, drawn && !sv.OnFace
+}
+
 func (f Face) service(sv framing.ServiceAt) []drawing.Element {
 	b := sv.Box
 	if sv.Unknown || (b.W() <= 0 && b.H() <= 0) && b == (geom.Rect{}) {
@@ -110,11 +119,10 @@ func (f Face) service(sv framing.ServiceAt) []drawing.Element {
 		return []drawing.Element{drawing.Line{Style: style, A: b.Min, B: b.Max}}
 	}
 	least := f.MM(2.2)
-	if b.W() < least || b.H() < least {
+	if b.W() < least && b.H() < least {
 		// Too small to be seen at this scale: a square with a dot on its centre.
 		c := b.Mid()
-		w, h := max(b.W(), least)/2, max(b.H(), least)/2
-		sq := geom.RectOf(c.X-w, c.Y-h, c.X+w, c.Y+h)
+		sq := geom.RectOf(c.X-least/2, c.Y-least/2, c.X+least/2, c.Y+least/2)
 		return append(Kept(sq, drawing.Service), dimension.Disc(c, paper.MM(0.4), drawing.Black, drawing.Service, f.Scale))
 	}
 	if sv.OnFace {

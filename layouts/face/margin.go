@@ -17,15 +17,23 @@ type Margin struct {
 	SpineX   geom.Length // the spine of the height ladder
 }
 
-// Margin returns the margin for the given heights and names of rows.
-func (f Face) Margin(heights []dimension.Height, names ...string) Margin {
+// Margin returns the margin for the given heights, the names of rows, and a
+// stick whose names stand left of all its figures.
+func (f Face) Margin(heights []dimension.Height, stick dimension.Stick, names ...string) Margin {
 	words, figures := dimension.LadderWidth(heights, f.Show)
 	m := Margin{SpineX: -f.MM(8.4)}
 	m.FiguresX = m.SpineX - f.MM(5.8)
 	m.WordsX = m.FiguresX - f.Scale.Real(figures) - f.MM(3) - f.Scale.Real(words)
-	for _, n := range names {
-		wide := f.Scale.Real(lettering.Width(n, paper.MM(2.4), false))
-		m.WordsX = min(m.WordsX, -f.MM(5.5)-wide)
+	beside := func(names []string, right geom.Length) {
+		for _, n := range names {
+			m.WordsX = min(m.WordsX, right-f.Scale.Real(lettering.Width(n, paper.MM(2.4), false)))
+		}
+	}
+	beside(names, -f.MM(5.5))
+	if called := stick.Name; len(called) > 0 {
+		stick.Name = nil
+		e, _ := stick.Draw()
+		beside(called, min(-f.MM(5.5), drawing.Bounds(e, f.Scale).Min.X-f.MM(2)))
 	}
 	return m
 }
@@ -34,6 +42,21 @@ func (f Face) Margin(heights []dimension.Height, names ...string) Margin {
 func (f Face) Ladder(m Margin, heights []dimension.Height) drawing.Element {
 	l := dimension.Ladder{WordsX: m.WordsX, FiguresX: m.FiguresX, SpineX: m.SpineX, Heights: heights, Scale: f.Scale, Show: f.Show}
 	return drawing.Group{ID: "heights", Title: "Heights from the finished floor", Elements: l.Draw()}
+}
+
+// Around returns where the strip of running marks and the first row of
+// dimensions go so that they keep clear of a ladder whose figures had to be
+// spread: the strip's upper edge, and the printed distance of the row.
+func (f Face) Around(ladder drawing.Element) (edge geom.Length, first paper.Length) {
+	var words geom.Rect
+	drawing.Walk([]drawing.Element{ladder}, false, func(e drawing.Element) {
+		if t, ok := e.(drawing.Text); ok {
+			words = words.Union(drawing.TextBox(t, f.Scale))
+		}
+	})
+	edge = min(-f.MM(4.2), words.Min.Y-f.MM(0.9))
+	first = max(paper.MM(10), f.Scale.OnPaper(words.Max.Y-f.Above())+paper.MM(2.4))
+	return edge, first
 }
 
 // Heights collects heights so that each is said once.

@@ -1,6 +1,9 @@
 package face
 
 import (
+	"cmp"
+	"slices"
+
 	"roomwright/geom"
 	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
@@ -164,7 +167,7 @@ type Target struct {
 func (p *Places) Label(t Target) bool {
 	w, h := marks.LabelSize(t.Mark, t.New)
 	size := geom.Pt(p.scale.Real(w), p.scale.Real(h))
-	if t.On && t.Box.W() > size.X+p.mm(1.6) && t.Box.H() > size.Y+p.mm(1.2) {
+	if t.On && t.Box.W() > size.X+p.mm(1.6) && t.Box.H() > size.Y+p.mm(1.8) {
 		for _, k := range t.tries() {
 			c := t.Box.Mid()
 			if t.Box.W() > t.Box.H() {
@@ -212,7 +215,14 @@ func (t Target) tries() []int64 {
 	if len(t.Try) > 0 {
 		return t.Try
 	}
-	return []int64{50, 42, 58, 34, 66, 26, 74, 18, 82, 10, 90, 4, 96}
+	if t.Upright {
+		return []int64{50, 42, 58, 34, 66, 26, 74, 18, 82, 10, 90, 4, 96}
+	}
+	out := []int64{50}
+	for k := int64(2); k < 50; k += 2 {
+		out = append(out, 50-k, 50+k)
+	}
+	return out
 }
 
 // label tries one place: gap away from the piece, k percent along it, on the
@@ -325,14 +335,20 @@ func (p *Places) Add(e ...drawing.Element) {
 	}
 }
 
-// LabelRow puts one thin label beside a row of upright pieces, on one level
+// LabelRow puts one thin label beside upright pieces that stand in a row, on a level
 // string through all of them with a dot in each.
 func (p *Places) LabelRow(mark string, boxes []geom.Rect, tries []int64) bool {
 	w, h := marks.LabelSize(mark, false)
 	size := geom.Pt(p.scale.Real(w), p.scale.Real(h))
-	all := geom.Rect{}
+	boxes = slices.Clone(boxes)
+	slices.SortStableFunc(boxes, func(a, b geom.Rect) int { return cmp.Compare(a.Min.X, b.Min.X) })
+	all := boxes[0]
 	for _, b := range boxes {
-		all = all.Union(b)
+		y := all.Y().Overlap(b.Y())
+		all = geom.RectOf(min(all.Min.X, b.Min.X), y.From, max(all.Max.X, b.Max.X), y.To)
+	}
+	if all.H() <= 0 {
+		return false
 	}
 	for _, on := range []*marks.Placer{p.best, p.second} {
 		for step := 0; step < 16; step++ {

@@ -59,6 +59,19 @@ func Outline(box geom.Rect, style drawing.Style) drawing.Element {
 	return drawing.Polyline{Style: style, Points: box.Polygon(), Closed: true}
 }
 
+// BrokenAll leaves level and upright lines out where they meet holes.
+func BrokenAll(lines []drawing.Element, holes []geom.Rect) []drawing.Element {
+	var e []drawing.Element
+	for _, x := range lines {
+		if l, ok := x.(drawing.Line); ok {
+			e = append(e, Broken(l.A, l.B, l.Style, holes)...)
+			continue
+		}
+		e = append(e, x)
+	}
+	return e
+}
+
 // New returns a new piece: a strong outline, hatched. Holes are left white.
 func New(box geom.Rect, slope drawing.Slope, s paper.Scale, holes ...geom.Rect) []drawing.Element {
 	apart := paper.MM(1.0)
@@ -93,6 +106,9 @@ func Out(box geom.Rect, upright bool, s paper.Scale, holes ...geom.Rect) []drawi
 		part := geom.RectOf(sp.From, box.Min.Y, sp.To, box.Max.Y)
 		if upright {
 			part = geom.RectOf(box.Min.X, sp.From, box.Max.X, sp.To)
+		}
+		if min(part.W(), part.H()) < 1 || max(sp.Len(), 1) < min(box.W(), box.H())+s.Real(paper.MM(1.2)) {
+			continue // too short for its sign
 		}
 		out = append(out, marks.Crosses(part, upright, s)...)
 	}

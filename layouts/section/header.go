@@ -125,8 +125,9 @@ func (h *header) draw() []drawing.Element {
 	parts = append(parts, h.breaks()...)
 	parts = append(parts, h.saw()...)
 	e := []drawing.Element{drawing.Group{ID: "header", Title: "Header, cut", Elements: parts}}
-	e = append(e, drawing.Group{ID: "header-dimensions", Title: "Dimensions of the header", Elements: h.dimensions()})
-	column := h.right() + h.MM(9)
+	dims := h.dimensions()
+	e = append(e, drawing.Group{ID: "header-dimensions", Title: "Dimensions of the header", Elements: dims})
+	column := max(h.right()+h.MM(9), drawing.Bounds(dims, h.Scale).Max.X+h.MM(6.5))
 	return append(e, drawing.Group{ID: "callouts", Title: "Names of the parts", Elements: marks.Callouts(h.callouts, column, h.Scale)})
 }
 
