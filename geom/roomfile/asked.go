@@ -176,7 +176,7 @@ func (r *reader) askForJobs(f *file) {
 	for i := range f.things {
 		if o := &f.things[i]; o.Up.Kind == room.TopFromCeiling && !f.topSaid.has("ceiling") && !r.lost["ceiling"] {
 			r.fail(o.Up.At, fault{
-				rule: "places", what: "opening " + o.Name + " is placed from a ceiling, and there is none", found: "no `ceiling`",
+				rule: "places", what: called("opening", o.Name) + " is placed from a ceiling, and there is none", found: "no `ceiling`",
 				allowed: "bottom from floor, top from floor",
 			})
 		}

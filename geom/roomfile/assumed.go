@@ -47,7 +47,7 @@ func (r *reader) assume(f *file) {
 			if r.units == measure.Millimetres {
 				source = rules.Habit
 			}
-			r.note(b.At, "board "+b.Name, "gap between the sheets of board "+b.Name+" taken as "+r.say(b.Gap.Value), source)
+			r.note(b.At, called("board", b.Name), "gap between the sheets of board "+b.Name+" taken as "+r.say(b.Gap.Value), source)
 		}
 	}
 	if r.room.Ceiling != nil {
@@ -165,7 +165,7 @@ func (r *reader) assumeOpening(o *openingText) {
 	if o.Wall >= 0 && o.Wall < len(r.walls) {
 		sheet = on(r.walls[o.Wall])
 	}
-	who := "opening " + o.Name
+	who := called("opening", o.Name)
 	want := func(w *room.Want, inches, millimetres geom.Length, what, source string) {
 		if !w.Given() && zero(w.At) {
 			w.Value = r.either(inches, millimetres)
@@ -275,7 +275,7 @@ func (r *reader) assumeCeiling(f *file) {
 
 // assumeLight fills in what a kind of light did not say.
 func (r *reader) assumeLight(l *room.Light) {
-	who := "light " + l.Name
+	who := called("light", l.Name)
 	if l.Arrange == "" && len(l.Cells) == 0 && len(l.Centre) == 0 {
 		l.Arrange = "symmetrical"
 		r.note(l.At, "ceiling", who+" placed symmetrical", rules.Habit)

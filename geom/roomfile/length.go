@@ -153,11 +153,12 @@ func (r *reader) hedged(s string, n *node) bool {
 	default:
 		return false
 	}
-	if f.hint == "" {
-		f.hint = "write " + brief(strings.TrimSuffix(s, fitsMark)) + " if it fits, if it may move"
-	}
-	if f.allowed == "a length" {
-		f.hint = "write " + brief(strings.TrimSuffix(s, fitsMark))
+	switch bare := brief(strings.TrimSuffix(s, fitsMark)); {
+	case f.hint != "" || bare == "":
+	case f.allowed == "a length":
+		f.hint = "write " + bare
+	default:
+		f.hint = "write " + bare + " if it fits, if it may move"
 	}
 	r.fail(n.at, f)
 	return true
@@ -253,6 +254,9 @@ func (r *reader) sizeText(s string, n *node) (room.Size, bool) {
 		f.allowed = strings.Replace(f.allowed, "a length, such as", "a size, such as", 1)
 		if f.allowed == "a length" {
 			f.allowed = "a size, such as " + r.sampleSize()
+		}
+		if strings.Contains(s, " by ") {
+			f.hint = "write " + brief(strings.Replace(s, " by ", " x ", 1))
 		}
 		r.fail(n.at, f)
 		return room.Size{}, false

@@ -260,11 +260,17 @@ func unknownKey[T any](s section[T], n *node, i int) fault {
 		rule: "unknown key", what: "no key " + quote(written) + " in " + s.name,
 		found: quote(written), allowed: allowedKeys(s), hint: meant(ownSpelling(written), s.names(), true),
 	}
-	if n.flow && i > 0 && digits(written) && n.pairs[i].value.kind == nothing {
+	if written == "" {
+		f.what, f.found = "no key before the colon", "no key"
+	}
+	if n.flow && i > 0 && n.pairs[i].value.kind == nothing && written != "" && digits(written[:1]) {
 		if before := n.pairs[i-1]; digits(before.value.text) {
 			f.found = brief(before.key.text+" "+before.value.text) + ", then " + quote(written)
 			f.allowed = "digits without a comma"
-			f.hint = "write " + brief(before.value.text+written)
+			f.hint = "a decimal has a point: write " + brief(before.value.text+"."+written)
+			if digits(written) && len(written) == 3 {
+				f.hint = "write " + brief(before.value.text+written)
+			}
 		}
 	}
 	return f

@@ -148,6 +148,9 @@ func (r *reader) joistsOf(f *file, e entry) {
 	f.note = joined(f.note, j.note)
 	if len(j.off) > 1 {
 		first, second := j.off[0], j.off[1]
+		if before(second.key.at, first.key.at) {
+			first, second = second, first
+		}
 		if len(j.off) > 2 || !j.Unknown {
 			r.twice("the joists are placed twice", "a first centre, or each centre, off one wall", second.key.text, first.key.text, second.key.at, first.key.at)
 		}
@@ -155,23 +158,23 @@ func (r *reader) joistsOf(f *file, e entry) {
 	if finding.Errors(r.findings) > errors || j.Unknown || e.value.kind != mapping {
 		return
 	}
-	ask := func(what, key string) {
+	ask := func(what, key, sample string) {
 		r.fail(e.key.at, fault{
 			rule: "asked", what: what + "? asked for the hangers, and not answered", found: "no " + quote(key) + " in the joists",
-			allowed: key + ", or unknown", hint: "add " + key + ": unknown if you do not know: no hangers are placed then",
+			allowed: key + ": " + sample + ", or unknown", hint: "add " + key + ": unknown if you do not know: no hangers are placed then",
 		})
 	}
 	switch {
 	case !told.has("run"):
-		ask("which way do the joists run", "run")
+		ask("which way do the joists run", "run", "A to C")
 	case len(j.off) == 0:
 		walls := ""
 		if n := len(r.walls); n == 4 {
 			walls = r.walls[(j.RunFrom+3)%n]
 		}
-		ask("where are the joists", "first centre from "+walls)
+		ask("where are the joists", "first centre from "+walls, "10")
 	case j.off[0].name == "first centre from <wall>" && !told.has("spacing"):
-		ask("how far apart are the joists", "spacing")
+		ask("how far apart are the joists", "spacing", "16")
 	case j.From == j.RunFrom || j.From == j.RunTo:
 		n := len(r.walls)
 		r.fail(j.off[0].key.at, fault{

@@ -59,12 +59,12 @@ func (r *reader) boardsOf(f *file, e entry) {
 			if b.Name == "" {
 				return "a row of boards"
 			}
-			return "board " + b.Name
+			return called("board", b.Name)
 		})
 		if n.kind != mapping {
 			return
 		}
-		who, wall := "board "+b.Name, ""
+		who, wall := called("board", b.Name), ""
 		if b.Wall >= 0 {
 			wall = r.walls[b.Wall]
 		}

@@ -56,7 +56,7 @@ func lightSection() section[lightText] {
 				l.Depth, _ = r.reading(e.value, positive)
 				if l.Depth.Unknown {
 					r.warn(e.value.at, "ceiling", fault{
-						rule: "depth unknown", what: "the depth of light " + l.Name + " is not known: the height above it is not checked", found: unknownWord,
+						rule: "depth unknown", what: "the depth of " + called("light", l.Name) + " is not known: the height above it is not checked", found: unknownWord,
 					})
 				}
 			}},
@@ -66,7 +66,7 @@ func lightSection() section[lightText] {
 			read: func(r *reader, l *lightText, e entry) {
 				if isUnknown(e.value) {
 					r.warn(e.value.at, "ceiling", fault{
-						rule: "weight unknown", what: "the weight of light " + l.Name + " is not known: loads are not checked", found: unknownWord,
+						rule: "weight unknown", what: "the weight of " + called("light", l.Name) + " is not known: loads are not checked", found: unknownWord,
 					})
 					return
 				}
@@ -123,7 +123,7 @@ func (r *reader) lightsOf(_ *file, e entry) {
 			if l.Name == "" {
 				return "a light"
 			}
-			return "light " + l.Name
+			return called("light", l.Name)
 		})
 		if n.kind != mapping {
 			return
@@ -135,7 +135,7 @@ func (r *reader) lightsOf(_ *file, e entry) {
 
 // settleLight checks what the keys of a light say together.
 func (r *reader) settleLight(l *lightText) {
-	who := "light " + l.Name
+	who := called("light", l.Name)
 	if !l.said.has("depth") {
 		r.fail(l.At, fault{
 			rule: "asked", what: "how deep is " + who + "? asked for the height above the ceiling, and not answered",

@@ -186,15 +186,12 @@ func (r *reader) openingsOf(f *file, e entry) {
 			if o.Name == "" {
 				return "an opening"
 			}
-			return "opening " + o.Name
+			return called("opening", o.Name)
 		})
 		if n.kind != mapping {
 			return
 		}
-		who, wall := "opening "+o.Name, ""
-		if o.Name == "" {
-			who = "an opening"
-		}
+		who, wall := called("opening", o.Name), ""
 		if o.Wall >= 0 {
 			wall = r.walls[o.Wall]
 		}
@@ -251,7 +248,7 @@ func (r *reader) centredOn(f *file) {
 			at = next[at]
 			if at == o.Name && at != "" {
 				r.fail(o.Across.At, fault{
-					rule: "places", what: "opening " + o.Name + " is centred on itself in the end",
+					rule: "places", what: called("opening", o.Name) + " is centred on itself in the end",
 					found: "centred on " + o.Across.Thing, allowed: "a chain that ends at a wall, a stud or an edge",
 				})
 				break

@@ -184,8 +184,8 @@ func (r *reader) wallsOf(f *file, e entry) {
 			return "wall " + w.Name
 		})
 		w.At = w.said.place("wall")
-		if w.Name == "" {
-			w.At = n.at
+		if i := len(f.walls); w.Name == "" && i < len(r.walls) {
+			w.Name = r.walls[i] // as written, for messages
 		}
 		f.walls = append(f.walls, w)
 	})

@@ -146,7 +146,7 @@ func (r *reader) servicesOf(w *wallText, e entry, onFace bool) {
 		}
 		s.Across, s.Up = s.placed.settle(r, who, w.Name)
 		if n.kind == mapping && s.What != "" {
-			r.whereIs(&s, who, told)
+			r.whereIs(&s, who, w.Name, told)
 		}
 		w.Services = append(w.Services, s.Service)
 	})
@@ -154,29 +154,20 @@ func (r *reader) servicesOf(w *wallText, e entry, onFace bool) {
 
 // whereIs asks for the place of a thing in a wall, and says what it costs not
 // to know it.
-func (r *reader) whereIs(s *serviceText, who string, told said) {
-	wrote := func(names ...string) bool {
-		for _, e := range told.all {
-			for _, n := range names {
-				if strings.HasSuffix(e.name, n) {
-					return true
-				}
-			}
-		}
-		return false
-	}
+func (r *reader) whereIs(s *serviceText, who, wall string, told said) {
 	switch {
 	case s.Across.Kind == room.UnknownPlace:
-		r.warn(s.Across.At, on(strings.TrimPrefix(who[strings.LastIndex(who, "wall "):], "wall ")), fault{
+		r.warn(s.Across.At, on(wall), fault{
 			rule: "position unknown", what: "the place of " + who + " is not known: it is taken to be everywhere in that wall",
 			found: "position: unknown", hint: "open the wall by hand and look before any saw",
 		})
-	case s.Across.Kind == room.Nowhere && !wrote("from left", "from right", "centred on", "centred between"):
+	case told.has("position"):
+	case s.Across.Kind == room.Nowhere && !placedAcross(told):
 		r.fail(s.At, fault{
 			rule: "asked", what: "where is " + who + "? asked, and not answered", found: "no place across",
 			allowed: "such as centre from left: 16, from left: 16 to 18", hint: "write position: unknown if you do not know",
 		})
-	case s.Up.Kind == room.NoHeight && !wrote("from floor"):
+	case s.Up.Kind == room.NoHeight && !anyOf(told, "bottom from floor", "top from floor", "centre from floor", "from floor"):
 		r.fail(s.At, fault{
 			rule: "asked", what: "how high is " + who + "? asked, and not answered", found: "no height",
 			allowed: "such as centre from floor: 48, from floor: 0 to 48", hint: "write position: unknown if you do not know",
@@ -309,7 +300,7 @@ func (r *reader) existingOf(w *wallText, e entry, what string) {
 		if n.kind != mapping {
 			return
 		}
-		who := what + " " + x.Name
+		who := called(what, x.Name)
 		x.Kind, x.Size = r.settleSize(x.sizes, told, who, "rough, clear, leaf", x.At)
 		x.Across, _ = x.placed.settle(r, who, w.Name)
 		switch {

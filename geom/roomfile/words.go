@@ -254,3 +254,11 @@ func listed(names []string) string {
 	}
 	return strings.Join(names, ", ")
 }
+
+// called names a thing in a message.
+func called(what, name string) string {
+	if name == "" {
+		return "the " + what + " without a name"
+	}
+	return what + " " + name
+}
