@@ -57,12 +57,13 @@ type placer struct {
 	step  geom.Length
 	taken map[[2]int]bool
 	avoid bool // keep clear of what is overhead
+	known map[setKey][]set
 	out   outcome
 }
 
 // place puts every light on g.
 func place(g *grid, kinds []kind, step geom.Length, hits func(geom.Rect, geom.Length) bool) outcome {
-	p := placer{g: g, kinds: kinds, step: step, hits: hits, taken: map[[2]int]bool{}}
+	p := placer{g: g, kinds: kinds, step: step, hits: hits, taken: map[[2]int]bool{}, known: map[setKey][]set{}}
 	p.out.each = make([]merit, len(kinds))
 	for rank := range 4 {
 		for i := range kinds {
@@ -271,7 +272,11 @@ func (p *placer) arrange(k *kind) (best []block, m merit, ok bool) {
 				continue
 			}
 			blocks, found, fit := p.fill(k, a, pattern, spots)
-			if fit && (!ok || found.compare(m, k.even) < 0) {
+			if !fit || ok && !k.even && (found.axes > m.axes || found.axes == m.axes && found.skew > m.skew) {
+				continue
+			}
+			found.far = p.far(blocks)
+			if !ok || found.compare(m, k.even) < 0 {
 				best, m, ok = blocks, found, true
 			}
 		}
@@ -287,11 +292,11 @@ func (p *placer) arrange(k *kind) (best []block, m merit, ok bool) {
 // along a, on the best free places.
 func (p *placer) fill(k *kind, a axis, pattern []int, spots [2][]int) (blocks []block, m merit, ok bool) {
 	b := a.other()
-	lines := sets(&p.g.lay[a], spots[a], k.size[a], len(pattern), k.even)
+	lines := p.sets(k, a, spots[a], len(pattern))
 	low, high := slices.Min(pattern), slices.Max(pattern)
-	rows := [2][]set{sets(&p.g.lay[b], spots[b], k.size[b], low, k.even)}
+	rows := [2][]set{p.sets(k, b, spots[b], low)}
 	if rows[1] = rows[0]; high != low {
-		rows[1] = sets(&p.g.lay[b], spots[b], k.size[b], high, k.even)
+		rows[1] = p.sets(k, b, spots[b], high)
 		rows[0], rows[1] = rows[0][:min(len(rows[0]), longestPair)], rows[1][:min(len(rows[1]), longestPair)]
 	}
 	if len(lines) == 0 || len(rows[0]) == 0 || len(rows[1]) == 0 {
@@ -319,10 +324,24 @@ func (p *placer) fill(k *kind, a axis, pattern []int, spots [2][]int) (blocks []
 			}
 		}
 	}
-	if ok {
-		m.far = p.far(blocks)
-	}
 	return blocks, m, ok
+}
+
+// setKey tells the sets of one kind of light apart.
+type setKey struct {
+	index, n int
+	a        axis
+}
+
+// sets returns the ways to put n lights of k along a, found once for each grid.
+func (p *placer) sets(k *kind, a axis, spots []int, n int) []set {
+	key := setKey{k.index, n, a}
+	list, ok := p.known[key]
+	if !ok {
+		list = sets(&p.g.lay[a], spots, k.size[a], n, k.even)
+		p.known[key] = list
+	}
+	return list
 }
 
 // weighAll adds up the merits of the sets of an arrangement, all but how far

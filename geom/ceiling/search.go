@@ -72,8 +72,9 @@ func (s *search) candidates(a axis) []geom.Length {
 	return phases(s.reach[a], m, s.least[a], asked)
 }
 
-// all returns every set-out that can be built, best first.
-func (s *search) all() []trial {
+// grids returns every set-out that can be built, with the score that it has
+// when the lights take nothing from it.
+func (s *search) grids() []trial {
 	var lays [2][]lay
 	for _, a := range []axis{across, down} {
 		for _, p := range s.candidates(a) {
@@ -90,59 +91,88 @@ func (s *search) all() []trial {
 				if len(g.lay[g.square()].lines) == 1 && first > 0 {
 					continue // no main at all
 				}
-				list = append(list, s.weigh(g))
+				list = append(list, trial{grid: g, score: s.bareScore(&g)})
 			}
 		}
 	}
-	slices.SortStableFunc(list, func(t, u trial) int { return slices.Compare(t.score[:], u.score[:]) })
 	return list
 }
 
-// weigh scores g.
+// best returns the best set-outs, best first: at least the best of all and the
+// best whose lines are not those of it. Lights only add to a score, so that a
+// set-out which is worse without them need not be tried with them.
+func (s *search) best() []trial {
+	rest := s.grids()
+	byScore := func(t, u trial) int { return slices.Compare(t.score[:], u.score[:]) }
+	slices.SortStableFunc(rest, byScore)
+	var list []trial
+	for _, t := range rest {
+		if next := s.runnerUp(list); next >= 0 && byScore(t, list[next]) > 0 {
+			break
+		}
+		t = s.weigh(t.grid)
+		at, _ := slices.BinarySearchFunc(list, t, func(u, t trial) int {
+			if c := byScore(u, t); c != 0 {
+				return c
+			}
+			return -1 // of equals the first stays first
+		})
+		list = slices.Insert(list, at, t)
+	}
+	return list
+}
+
+// weigh scores g with its lights.
 func (s *search) weigh(g grid) trial {
-	t := trial{grid: g}
+	t := trial{grid: g, score: s.bareScore(&g)}
 	t.lights = place(&g, s.kinds, s.step, s.hits)
 	o := &t.lights
 	t.score[aimMusts] = int64(o.missing + o.missed)
+	t.score[aimClear] = int64(o.clashes)
+	t.score[aimLights] = int64(o.wishes + o.merit.axes)
+	t.score[aimSkew] = int64(o.merit.skew)
+	t.score[aimFar] = o.merit.far
+	t.score[aimUneven] = int64(o.merit.uneven)
+	t.score[aimOff] = int64(o.off + o.merit.off)
+	return t
+}
+
+// bareScore scores g without its lights.
+func (s *search) bareScore(g *grid) score {
+	var t score
 	whole, cells := 1, 1
 	widest := min(g.lay[across].least(), g.lay[down].least())
 	for _, a := range []axis{across, down} {
 		l := &g.lay[a]
-		t.score[aimLeast] += int64(max(0, s.least[a]-l.least()))
-		t.score[aimEqual] += int64(l.uneven())
-		t.score[aimBorders] -= int64(l.least())
+		t[aimLeast] += int64(max(0, s.least[a]-l.least()))
+		t[aimEqual] += int64(l.uneven())
+		t[aimBorders] -= int64(l.least())
 		whole *= l.count()
 		cells *= l.cells()
 		for _, w := range s.wish[a] {
 			if len(l.lines) == 0 || mod(l.lines[0]-w, l.module) != 0 {
-				t.score[aimLines]++
+				t[aimLines]++
 			}
 		}
 	}
 	lines := g.lay[g.square()].lines
 	for _, w := range s.mains {
 		if i, ok := slices.BinarySearch(lines, w); !ok || !g.main(i) {
-			t.score[aimLines]++
+			t[aimLines]++
 		}
 	}
-	t.score[aimClear] = int64(o.clashes)
-	t.score[aimLights] = int64(o.wishes + o.merit.axes)
-	t.score[aimCuts] = int64(cells - whole)
-	t.score[aimWidest] = -int64(widest)
-	t.score[aimSkew] = int64(o.merit.skew)
-	t.score[aimFar] = o.merit.far
-	t.score[aimUneven] = int64(o.merit.uneven)
-	t.score[aimOff] = int64(o.off + o.merit.off)
+	t[aimCuts] = int64(cells - whole)
+	t[aimWidest] = -int64(widest)
 	mains := g.mains()
 	for _, i := range mains {
 		if s.leans(lines[i]) {
-			t.score[aimPlumb]++
+			t[aimPlumb]++
 		}
 	}
-	t.score[aimMains] = int64(len(mains))
+	t[aimMains] = int64(len(mains))
 	if len(mains) > 0 {
 		l := &g.lay[g.square()]
-		t.score[aimEnd] = int64(max(lines[mains[0]]-l.lowOut, l.highOut-lines[mains[len(mains)-1]]))
+		t[aimEnd] = int64(max(lines[mains[0]]-l.lowOut, l.highOut-lines[mains[len(mains)-1]]))
 	}
 	return t
 }

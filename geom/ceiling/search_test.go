@@ -38,7 +38,8 @@ func TestNoOffsetIsBetter(t *testing.T) {
 			}
 			s.kinds = []kind{k}
 		}
-		list := s.all()
+		list := s.best()
+		checkBest(t, &s, list)
 		found := false
 		for x := geom.Length(0); x < s.module[across]; x += step {
 			lx, ok := layAt(s.reach[across], s.module[across], x, s.bare)
@@ -66,6 +67,33 @@ func TestNoOffsetIsBetter(t *testing.T) {
 			t.Fatalf("a grid can be laid: %v; the search found %d ways", found, len(list))
 		}
 	})
+}
+
+// checkBest scores every set-out of the search with its lights, and wants the
+// first and the runner-up to be those that the search gives.
+func checkBest(t *rapid.T, s *search, list []trial) {
+	grids := s.grids()
+	if (len(grids) == 0) != (len(list) == 0) {
+		t.Fatalf("%d set-outs, %d given", len(grids), len(list))
+	}
+	if len(grids) == 0 {
+		return
+	}
+	every := make([]trial, len(grids))
+	for i := range grids {
+		every[i] = s.weigh(grids[i].grid)
+		if slices.Compare(every[i].score[:], grids[i].score[:]) < 0 {
+			t.Fatalf("lights made a score better: %v from %v", every[i].score, grids[i].score)
+		}
+	}
+	slices.SortStableFunc(every, func(t, u trial) int { return slices.Compare(t.score[:], u.score[:]) })
+	if every[0].score != list[0].score {
+		t.Fatalf("best is %v, got %v", every[0].score, list[0].score)
+	}
+	p, q := s.runnerUp(every), s.runnerUp(list)
+	if (p < 0) != (q < 0) || p >= 0 && every[p].score != list[q].score {
+		t.Fatalf("runner-up %d of all, %d of those given", p, q)
+	}
 }
 
 // TestPatterns: every pattern adds up, and the patterns of five hold the one

@@ -13,7 +13,7 @@ import (
 // choose searches the set-out and records it with the runner-up. It is false
 // when no grid can be laid.
 func (b *builder) choose() bool {
-	list := b.search.all()
+	list := b.search.best()
 	if len(list) == 0 {
 		b.find(finding.Finding{
 			Place: b.want.Grid.At, Kind: finding.Error, Rule: "set-out of the grid",
@@ -171,7 +171,7 @@ func (b *builder) widerBorder(a axis) string {
 		if strings.Contains(drop, "lights") {
 			s.kinds = nil
 		}
-		list := s.all()
+		list := s.best()
 		if len(list) > 0 && list[0].lay[a].least() > b.chosen.lay[a].least() {
 			return fmt.Sprintf("without the %s asked for, the narrowest border is %s", drop, b.say(list[0].lay[a].least()))
 		}
