@@ -155,7 +155,7 @@ func (r *reader) joistsOf(f *file, e entry) {
 			r.twice("the joists are placed twice", "a first centre, or each centre, off one wall", second.key.text, first.key.text, second.key.at, first.key.at)
 		}
 	}
-	if finding.Errors(r.findings) > errors || j.Unknown || e.value.kind != mapping {
+	if finding.Errors(r.findings) > errors || j.Unknown || e.value.kind != mapping || !r.known {
 		return
 	}
 	ask := func(what, key, sample string) {
