@@ -28,6 +28,7 @@ func (v *view) tables() []drawing.Table {
 // line is one row of the table of pieces.
 type line struct {
 	first, last piece.Mark
+	marks       []piece.Mark // each once
 	p           piece.Piece
 	count       int
 }
@@ -42,7 +43,7 @@ func (v *view) pieces() drawing.Table {
 			name, mark := l.p.Name, string(l.first)
 			if state == piece.Removed {
 				if l.last != l.first {
-					mark = string(l.first) + " to " + string(l.last)
+					mark = marksList(l.marks)
 				}
 				if !strings.Contains(name, "out") {
 					name += ", taken out"
@@ -64,16 +65,17 @@ func (v *view) lines(state piece.State) []line {
 		if m.State != state {
 			continue
 		}
-		if i := slices.IndexFunc(out, func(l line) bool { return l.first == m.Mark || l.last == m.Mark }); i >= 0 {
+		if i := slices.IndexFunc(out, func(l line) bool { return slices.Contains(l.marks, m.Mark) }); i >= 0 {
 			out[i].count++
 			continue
 		}
 		if n := len(out); state == piece.Removed && n > 0 && alike(out[n-1].p, m.Piece) {
 			out[n-1].last = m.Mark
+			out[n-1].marks = append(out[n-1].marks, m.Mark)
 			out[n-1].count++
 			continue
 		}
-		out = append(out, line{first: m.Mark, last: m.Mark, p: m.Piece, count: 1})
+		out = append(out, line{first: m.Mark, last: m.Mark, marks: []piece.Mark{m.Mark}, p: m.Piece, count: 1})
 	}
 	slices.SortStableFunc(out, func(a, b line) int { return compareMarks(a.first, b.first) })
 	return out
@@ -120,7 +122,7 @@ func (v *view) notes() []string {
 	if !v.framed() {
 		faces = "to the faces that the tape touched"
 		if len(v.Wall.Doors) > 0 {
-			faces += "; doors and windows as written in them"
+			faces += "; doors and windows to their clear size where no other is named"
 		}
 	}
 	n = append(n, face.Units(v.Show)+", "+faces+". Heights from the finished floor.")
@@ -156,14 +158,14 @@ func (v *view) serviceNote(s framing.ServiceAt) string {
 	if b.W() > 0 {
 		x += " to " + v.Show.Say(b.Max.X)
 	}
-	y := v.Show.Say(b.Min.Y) + " to " + v.Show.Say(b.Max.Y)
+	y := v.Show.Say(b.Min.Y) + " to " + v.Show.Say(b.Max.Y) + " above the floor"
 	switch {
 	case b.H() <= 0:
-		y = v.Show.Say(b.Min.Y)
+		y = v.Show.Say(b.Min.Y) + " above the floor"
 	case b.Min.Y <= 0:
-		y = "the floor to " + v.Show.Say(b.Max.Y)
+		y = "from the floor up to " + v.Show.Say(b.Max.Y)
 	}
-	return upper(s.What) + " " + on + " the wall: " + x + " from the left corner, " + y + " high" + note + "."
+	return upper(s.What) + " " + on + " the wall: " + x + " from the left corner, " + y + note + "."
 }
 
 // studNotes says where the studs stand.
@@ -207,7 +209,12 @@ func (v *view) openingNotes(o framing.Opening) []string {
 	if len(v.Wall.Openings) > 1 {
 		at = upper(o.Name) + ": "
 	}
-	say := func(text string) { n = append(n, at+upper(text)) }
+	say := func(text string) {
+		if at == "" {
+			text = upper(text)
+		}
+		n = append(n, at+text)
+	}
 	if short := v.shortOf(o); len(short) > 0 && o.LetIn > 0 {
 		say(fmt.Sprintf("%s: %s shorter than the %s between kings, to go in; pack tight.",
 			strings.Join(short, ", "), v.Show.Say(o.LetIn), v.Show.Say(o.Kings.Len())))

@@ -23,8 +23,8 @@ func (v *view) draw() drawing.Drawing {
 
 	p := face.NewPlaces(v.Scale)
 	v.occupy(p, dims)
-	inside := v.inside(p)
 	v.placeWords(p)
+	inside := v.inside(p)
 	v.placeLabels(p)
 	v.failed = p.Failed
 

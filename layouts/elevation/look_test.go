@@ -41,7 +41,7 @@ func TestLook(t *testing.T) {
 	}
 	for _, c := range []struct{ name, text, show string }{
 		{"laundry", laundry, ""}, {"laundryft", laundry, "feet and inches"},
-		{"bow", example(t, "bow-makers-room.yaml"), ""}, {"glaze", example(t, "glaze-test-room.yaml"), ""},
+		{"granary", granary, ""}, {"bow", example(t, "bow-makers-room.yaml"), ""}, {"glaze", example(t, "glaze-test-room.yaml"), ""},
 	} {
 		res := read(t, c.text, c.show)
 		for _, n := range []int64{24, 48} {

@@ -2,16 +2,19 @@ package elevation
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"roomwright/geom/finding"
+	"roomwright/geom/lining"
 	"roomwright/geom/roomfile"
 	"roomwright/geom/setout"
 	"roomwright/layouts/boards"
 	"roomwright/layouts/cuts"
+	"roomwright/layouts/internal/anyroom"
 	"roomwright/layouts/internal/legible"
 	"roomwright/layouts/paper"
 	"roomwright/layouts/section"
@@ -92,7 +95,12 @@ func randomRoom(t *rapid.T) string {
 func TestRandomWallsAreLegible(t *testing.T) {
 	drew, tried := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
-		text := randomRoom(t)
+		text := ""
+		if rapid.IntRange(0, 2).Draw(t, "kind of room") == 0 {
+			text = anyroom.File(func(name string, low, high int) int { return rapid.IntRange(low, high).Draw(t, name) })
+		} else {
+			text = randomRoom(t)
+		}
 		tried++
 		r, found := roomfile.Read([]byte(text))
 		if finding.Errors(found) > 0 {
@@ -109,7 +117,11 @@ func TestRandomWallsAreLegible(t *testing.T) {
 				t.Errorf("%s at 1:%d: %s\n%s", name, s.Ratio, f, text)
 			}
 		}
-		v := drawn(res, 0, s)
+		wall := rapid.IntRange(0, 3).Draw(t, "wall")
+		if rapid.Bool().Draw(t, "first wall") {
+			wall = 0
+		}
+		v := drawn(res, wall, s)
 		check("elevation", legible.Faults(v.plate.Elements, s))
 		n := 0
 		for _, row := range v.plate.Tables {
@@ -122,7 +134,7 @@ func TestRandomWallsAreLegible(t *testing.T) {
 			}
 		}
 		want := 0
-		for _, m := range res.Walls[0].Members {
+		for _, m := range res.Walls[wall].Members {
 			if m.State != 0 {
 				want++
 			}
@@ -130,7 +142,7 @@ func TestRandomWallsAreLegible(t *testing.T) {
 		if n != want {
 			t.Errorf("the table counts %d pieces, the wall has %d", n, want)
 		}
-		if len(res.Boards) > 0 {
+		if slices.ContainsFunc(res.Boards, func(b lining.Row) bool { return b.Wall == 0 }) {
 			check("boards", legible.Faults(boards.Draw(res, 0, s).Elements, s))
 		}
 		for _, c := range cuts.Of(res) {

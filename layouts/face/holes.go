@@ -63,7 +63,7 @@ func (f Face) HoleWords(h framing.Hole) [][]Line {
 	head := Line{Text: what, Cap: paper.MM(2.8), Bold: true}
 	name := Line{Text: h.Name, Cap: paper.MM(2.4)}
 	w, hi := h.Thing.Size.W, h.Thing.Size.H
-	clear := Line{Text: sizeWord(h.Thing.Kind), Cap: paper.MM(2.4)}
+	kind := Line{Text: sizeWord(h.Thing.Kind), Cap: paper.MM(2.4)}
 	if w <= 0 || hi <= 0 {
 		w, hi = h.Clear.W(), h.Clear.H()
 	}
@@ -71,13 +71,20 @@ func (f Face) HoleWords(h framing.Hole) [][]Line {
 	wide := Line{Text: f.Show.Figure(w), Cap: paper.MM(2.4)}
 	high := Line{Text: "× " + f.Show.Figure(hi), Cap: paper.MM(2.4)}
 	existing := Line{Text: "existing", Cap: paper.MM(2.4)}
-	if h.Name == "" || strings.Contains(h.Name, what) {
+	small := head
+	small.Cap = paper.MM(2.4)
+	small.Bold = false
+	named := h.Name != "" && !strings.Contains(h.Name, what)
+	if !named {
 		name = existing
 	}
-	return [][]Line{
-		{head, name, clear, size}, {head, name, clear, wide, high}, {head, clear, size}, {head, clear, wide, high},
-		{head, name}, {head, existing}, {head},
+	forms := [][]Line{{head, name, kind, size}, {head, name, kind, wide, high}}
+	if kind.Text == "clear" { // what is said of no other size
+		forms = append(forms, []Line{head, name, size}, []Line{head, name, wide, high}, []Line{head, size}, []Line{head, wide, high})
+	} else {
+		forms = append(forms, []Line{head, kind, size}, []Line{head, kind, wide, high})
 	}
+	return append(forms, []Line{head, name}, []Line{head, existing}, []Line{head}, []Line{small})
 }
 
 // sizeWord returns the word for the kind of size that was given.
@@ -141,8 +148,9 @@ func (f Face) NameServices(p *Places) {
 		word := sv.What
 		half := f.Scale.Real(lettering.Width(word, paper.MM(2.4), false)) / 2
 		near := f.MM(0.8)
-		if b.H() > 2*half && b.H() > 2*b.W() {
-			var at []geom.Point
+		var at []geom.Point
+		tall := b.H() > 2*half && b.H() > 2*b.W()
+		if tall {
 			for _, k := range []geom.Length{50, 40, 60, 30, 70, 20, 80} {
 				y := b.Min.Y + b.H()*k/100
 				at = append(at, geom.Pt(b.Max.X+near+f.MM(2.4), y), geom.Pt(b.Min.X-near, y))
@@ -150,16 +158,19 @@ func (f Face) NameServices(p *Places) {
 			if p.Turned(word, drawing.Service, at...) {
 				continue
 			}
+			at = nil
 		}
 		box := b.Inset(-f.MM(1.1))
-		var at []geom.Point
-		for k := geom.Length(0); k < 2; k++ {
+		for k := geom.Length(0); k < 4; k++ {
 			d := f.MM(1.6) + k*f.MM(1.5)
 			at = append(at,
-				geom.Pt(box.Max.X+d+half-f.MM(1.6), c.Y), geom.Pt(box.Min.X-d-half+f.MM(1.6), c.Y),
-				geom.Pt(c.X, box.Max.Y+d), geom.Pt(c.X, box.Min.Y-d))
+				geom.Pt(box.Max.X+d+half-f.MM(1.6), c.Y), geom.Pt(box.Min.X-d-half+f.MM(1.6), c.Y))
+			if !tall {
+				at = append(at, geom.Pt(c.X, box.Max.Y+d), geom.Pt(c.X, box.Min.Y-d))
+			}
 		}
-		if !p.Words(drawing.Service, []Line{{Text: word, Cap: paper.MM(2.4)}}, at...) && !p.Pointed(word, drawing.Service, b) {
+		lines := []Line{{Text: word, Cap: paper.MM(2.4)}}
+		if !p.Words(drawing.Service, lines, at...) && !p.Pointed(word, drawing.Service, b) && !p.WordsOver(drawing.Service, lines, at...) {
 			p.Failed = append(p.Failed, word)
 		}
 	}

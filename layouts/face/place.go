@@ -74,7 +74,7 @@ type Line struct {
 
 // block returns lines centred on at and the box that they cover.
 func (p *Places) block(layer drawing.Layer, lines []Line, at geom.Point) ([]drawing.Element, geom.Rect) {
-	pitch := p.mm(4.3)
+	pitch := p.mm(4.2)
 	high := pitch*geom.Length(len(lines)-1) + p.scale.Real(lines[0].Cap)
 	y := at.Y + high/2 - p.scale.Real(lines[0].Cap)
 	var e []drawing.Element

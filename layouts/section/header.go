@@ -305,6 +305,12 @@ func (h *header) plies() []drawing.Element {
 		}
 		m := h.members[i]
 		words := "header, " + count(plies, "ply", "plies") + " " + face.Times(m.Profile.Name)
+		if !h.wideEnough() {
+			words += ", " + h.Show.Say(h.across[i].Len()) + " thick"
+			if plies > 1 {
+				words += " each"
+			}
+		}
 		h.say(string(m.Mark), words, geom.Pt(h.x(h.across[i].From+h.across[i].To-h.across[i].Mid()), o.Min.Y+o.H()*17/100))
 	}
 	return e
@@ -355,6 +361,21 @@ func (h *header) saw() []drawing.Element {
 	}
 }
 
+// wideEnough reports whether the thickness of the plies can be dimensioned
+// under them; else the callout of the header gives it.
+func (h *header) wideEnough() bool {
+	for i, m := range h.members {
+		if m.Role == framing.HeaderFiller {
+			continue
+		}
+		t := h.across[i].Len()
+		if h.Scale.OnPaper(t) < lettering.Width(h.Show.Figure(t), paper.MM(2.8), false)+paper.MM(1.8) {
+			return false
+		}
+	}
+	return len(h.members) > 0
+}
+
 // dimensions draws the ladder of heights, the header's depth and the
 // thickness of its plies.
 func (h *header) dimensions() []drawing.Element {
@@ -377,7 +398,7 @@ func (h *header) dimensions() []drawing.Element {
 	}
 	more, _ := depth.Draw()
 	e = append(e, more...)
-	if len(h.across) == 0 {
+	if !h.wideEnough() {
 		return e
 	}
 	var row dimension.Row

@@ -1,5 +1,6 @@
-// Package legible finds what makes a drawing hard to read: text over text, and
-// lines through text. Tests of views use it.
+// Package legible finds what makes a drawing hard to read: text over text,
+// lines through text, and text or dimension lines that are covered. Tests of
+// views use it.
 //
 // In and out: elements and their scale in; one sentence for each fault out.
 //
@@ -26,6 +27,7 @@ type item struct {
 	box   geom.Rect // of a text or a white area
 	a, b  geom.Point
 	pen   drawing.Pen
+	layer drawing.Layer
 	kind  kind
 }
 
@@ -67,6 +69,27 @@ func Faults(elements []drawing.Element, s paper.Scale) []string {
 				}
 				out = append(out, fmt.Sprintf("a line of pen %d from %s to %s runs through %q at %s",
 					o.pen, say(o.a), say(o.b), t.text.String, say(t.box.Mid())))
+			case aWhite:
+				if j > i && tight.Overlaps(o.box) {
+					out = append(out, fmt.Sprintf("%q at %s is covered", t.text.String, say(t.box.Mid())))
+				}
+			}
+		}
+	}
+	return append(out, r.covered()...)
+}
+
+// covered finds dimension lines under something white.
+func (r *reader) covered() []string {
+	var out []string
+	air := r.scale.Real(paper.MM(0.1))
+	for i, l := range r.items {
+		if l.kind != aLine || l.layer != drawing.Dims {
+			continue
+		}
+		for _, o := range r.items[i+1:] {
+			if o.kind == aWhite && o.layer != drawing.Dims && crosses(l.a, l.b, o.box.Inset(air)) {
+				out = append(out, fmt.Sprintf("a dimension line from %s to %s is covered at %s", say(l.a), say(l.b), say(o.box.Mid())))
 			}
 		}
 	}
@@ -125,7 +148,7 @@ func (r *reader) gather(elements []drawing.Element, owner int) {
 			}
 		case drawing.Area:
 			if e.Fill == drawing.White {
-				r.items = append(r.items, item{owner: owner, kind: aWhite, box: geom.Polygon(e.Outline).Bounds()})
+				r.items = append(r.items, item{owner: owner, kind: aWhite, box: geom.Polygon(e.Outline).Bounds(), layer: e.Layer})
 				continue
 			}
 			b := geom.Polygon(e.Outline).Bounds()
@@ -137,7 +160,7 @@ func (r *reader) gather(elements []drawing.Element, owner int) {
 }
 
 func (r *reader) line(owner int, s drawing.Style, a, b geom.Point) {
-	r.items = append(r.items, item{owner: owner, kind: aLine, a: a, b: b, pen: s.Pen})
+	r.items = append(r.items, item{owner: owner, kind: aLine, a: a, b: b, pen: s.Pen, layer: s.Layer})
 }
 
 // whole reports whether a group is one sign, whose lines belong to its text.

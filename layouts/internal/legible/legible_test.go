@@ -29,6 +29,8 @@ func TestFaults(t *testing.T) {
 		{"slanting line through text", []drawing.Element{word(0, 0), line(2, -5, 3, 8)}, 1},
 		{"line hidden before the text", []drawing.Element{line(-5, 1, 20, 1), white, word(0, 0)}, 0},
 		{"line drawn after the white", []drawing.Element{white, line(-5, 1, 20, 1), word(0, 0)}, 1},
+		{"text covered", []drawing.Element{word(0, 0), white}, 1},
+		{"dimension line covered", []drawing.Element{drawing.Line{Style: drawing.Style{Layer: drawing.Dims, Pen: drawing.P18}, A: mm(-5, 0), B: mm(30, 0)}, white}, 1},
 		{"a label's own line", []drawing.Element{drawing.Group{ID: "label-a1", Elements: []drawing.Element{word(0, 0), line(-5, 1, 20, 1)}}}, 0},
 		{"another's label", []drawing.Element{drawing.Group{ID: "label-a1", Elements: []drawing.Element{word(0, 0)}}, line(-5, 1, 20, 1)}, 1},
 	} {
