@@ -14,6 +14,7 @@ type arrangement struct {
 
 const (
 	columnWide   = 1228 * geom.Length(tenth) // reading column of the large sheets
+	columnClose  = 1100 * geom.Length(tenth) // where that lets the view be larger
 	columnMiddle = 860 * geom.Length(tenth)  // of the small ones
 	columnNarrow = 620 * geom.Length(tenth)
 	fieldApart   = 150 * geom.Length(tenth) // between field and column
@@ -39,7 +40,7 @@ func (c *composer) arrangements() []arrangement {
 	below := arrangement{field: geom.RectOf(f.left, f.bottom+under+apart, f.right, f.top)}
 	switch {
 	case f.kind == wideBand:
-		return []arrangement{side(columnWide, fieldApart)}
+		return []arrangement{side(columnWide, fieldApart), side(columnClose, fieldClose)}
 	case f.size.H > f.size.W:
 		return []arrangement{below, side(columnMiddle, fieldClose), side(columnNarrow, fieldClose)}
 	}

@@ -56,10 +56,10 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	last.takeFoot(c.spec.Key.block())
 	flow := joined(append(r.matter[:len(r.matter):len(r.matter)], c.reading(plates...)...))
 	flow = oneLegend(flow, legendOf(plates...), last)
-	// The cautions stand on this sheet too, unless it begins with their rest.
-	again := cautions{items: c.spec.Cautions}
-	if len(again.items) > 0 && !carried(flow) && again.block(columns[0].box.W()).h <= columns[0].free() {
-		flow = append([]matter{again}, flow...)
+	// A sheet that goes on sends back to the cautions, unless it begins with
+	// their rest.
+	if len(c.spec.Cautions) > 0 && !carried(flow) {
+		flow = append([]matter{cautions{items: []string{reminder}}}, flow...)
 	}
 	p.rest.matter = settle(flow, columns)
 	p.text = len(flow) > 0
@@ -68,6 +68,9 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	}
 	return p
 }
+
+// reminder stands for the cautions on a continuation sheet.
+const reminder = "The cautions on the sheet that this one belongs to hold here too: read them first."
 
 // settle puts matter into the first column that takes it whole, else in parts
 // from column to column, and returns what is left.

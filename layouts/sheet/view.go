@@ -39,18 +39,26 @@ func (v view) h() geom.Length { return viewDown + v.bounds.H() }
 
 // head is how the title, the scale and the scale bar of a view stand.
 type head struct {
-	title, scale, bar geom.Length // widths
-	beside            bool        // the bar on the title's line, else on the scale's
+	title, scale, bar geom.Length  // widths
+	cap               paper.Length // of the title
+	beside            bool         // the bar on the title's line, else on the scale's
 }
 
 // headIn returns the head of a view within a width.
 func (v view) headIn(w geom.Length, metric bool) head {
 	h := head{
-		title: width(clean(v.plate.Title), capTitle, true),
 		scale: width("scale "+written(v.scale), capWords, false),
 		bar:   drawing.Bounds([]drawing.Element{marks.ScaleBar(geom.Point{}, v.scale, metric)}, paper.Full()).W(),
 	}
-	h.beside = h.title+barAside+h.bar <= w
+	// A smaller title that leaves the bar its place comes before a large one
+	// that does not.
+	for _, cap := range []paper.Length{capTitle, capKey, capHeading} {
+		h.title, h.cap = width(clean(v.plate.Title), cap, true), cap
+		if h.beside = h.title+barAside+h.bar <= w; h.beside {
+			return h
+		}
+	}
+	h.title, h.cap = width(clean(v.plate.Title), capTitle, true), capTitle
 	return h
 }
 
@@ -75,7 +83,10 @@ func (v view) put(left, top, right geom.Length, toRight, metric bool, id func(st
 	}
 	end = min(right, max(end, left+least+barAside+h.bar))
 	title := clean(v.plate.Title)
-	lines, cap := fit(title, true, right-left, 1, capTitle, capKey, capHeading)
+	lines, cap := []string{title}, h.cap
+	if !h.beside {
+		lines, cap = fit(title, true, right-left, 1, capTitle, capKey, capHeading)
+	}
 	prefix := id(v.plate.Name)
 	elements := []drawing.Element{
 		words(left, top-titleDown, lines[0], cap, true),
