@@ -55,7 +55,7 @@ func (k *checker) load(i int, cut []int) {
 		k.on(i, finding.Finding{
 			Place: f.BearingAt, Kind: finding.Caution, Rule: "taken to carry nothing",
 			What: "Wall " + w.Name + " is drawn as one that carries nothing but itself. " +
-				"Stop and ask an engineer at any sign that it does, such as joists ending on it, a wall above it, or a saw that binds in the cut.",
+				"Stop and ask an engineer at any sign that it does: joists ending on it, a wall above it, a saw that binds.",
 			Found:  name + ": bearing: no, " + word + k.joistsOver(i),
 			Source: rules.BearingSignsSource,
 		})

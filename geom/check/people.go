@@ -16,10 +16,8 @@ func (k *checker) live(i int) {
 	w := &k.room.Walls[i]
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "live cables",
-		What: "Switch off, lock off and prove dead every circuit in wall " + w.Name + " before a saw touches it. " +
-			"Open one face by hand and look first: a box, switch or outlet on either face means a cable in that bay. " +
-			"Screws and nails reach a cable less than " + k.say(rules.CableSetBack) + " behind the face of a stud. " +
-			"Moving a cable is a licensed electrician's work, and no splice may be buried.",
+		What: "Switch off, lock off and prove dead every circuit in wall " + w.Name + "; open one face by hand and look before a saw touches it. " +
+			"Screws reach a cable less than " + k.say(rules.CableSetBack) + " behind a stud's face. Only a licensed electrician moves a cable, and no splice may be buried.",
 		Found:  k.listed(i),
 		Source: rules.CableSetBackSource,
 	})
@@ -42,8 +40,7 @@ func (k *checker) services(i int) {
 	w := &k.room.Walls[i]
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "pipes and ducts",
-		What: "Look above and below wall " + w.Name + " for water, waste, gas and ducts before it is cut. " +
-			"Any pipe in the bay stops the job until a licensed plumber or gas fitter has moved it.",
+		What:   "Look above and below wall " + w.Name + " too: any pipe, gas line or duct in the bay stops the job until a licensed person has moved it.",
 		Source: rules.Habit,
 	})
 }
@@ -69,10 +66,10 @@ func (k *checker) lead(i int) {
 		o := &k.walls[i].Openings[j]
 		found += "; opening " + o.Name + " takes out " + k.area(o.Rough.W(), o.Rough.H()) + " a face"
 	}
-	text := fmt.Sprintf("Paint from before %d may hold lead: test it, keep dust in, and keep children and pregnant women away. ", rules.LeadYear)
-	binds := fmt.Sprintf("Paid work in homes and places for children comes under the US EPA renovation rule: it lets off at most %d ft2 in a room, and never demolition or windows.", rules.LeadSquareFeet)
+	text := fmt.Sprintf("Paint from before %d may hold lead: test it, keep the dust in, and keep children and pregnant women away. ", rules.LeadYear)
+	binds := fmt.Sprintf("Paid work comes under the US EPA renovation rule: it lets off at most %d ft2 a room, and never demolition or windows.", rules.LeadSquareFeet)
 	if k.room.PaidWork == room.No {
-		binds = fmt.Sprintf("The US EPA renovation rule binds paid work (above %d ft2 in a room, and windows and demolition always); the lead is as bad for those who do it themselves.", rules.LeadSquareFeet)
+		binds = fmt.Sprintf("The US EPA renovation rule binds paid work above %d ft2 a room; the lead is as bad for those who do it themselves.", rules.LeadSquareFeet)
 	}
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "lead paint",
@@ -99,8 +96,7 @@ func (k *checker) asbestosInWall(i int) {
 	}
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "asbestos",
-		What: "Old joint compound, plaster, tiles, texture and loose fill can hold asbestos, and age is no proof either way. " +
-			"Have a sample tested before wall " + k.room.Walls[i].Name + " is cut or scraped.",
+		What:   "Old joint compound, plaster, tiles and loose fill can hold asbestos, whatever their age: have a sample tested before wall " + k.room.Walls[i].Name + " is cut or scraped.",
 		Found:  k.age(),
 		Source: rules.AsbestosSource,
 	})
@@ -110,7 +106,7 @@ func (k *checker) asbestosInWall(i int) {
 func (k *checker) dust(i int) {
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "dust",
-		What:   "Dust of plaster, joint compound and masonry holds silica: wet it or extract it, seal the air returns, and wear a mask rated for fine dust.",
+		What:   "Dust of plaster and masonry holds silica: wet it or extract it, and wear a mask rated for fine dust.",
 		Source: rules.Habit,
 	})
 }
@@ -119,8 +115,7 @@ func (k *checker) dust(i int) {
 func (k *checker) permit(i int) {
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "permit",
-		What: "Cutting structure, wiring or a rated wall usually needs a permit. " +
-			"The building department has the last word, in the edition of the code that it has adopted.",
+		What:   "Cutting structure, wiring or a rated wall usually needs a permit; the building department has the last word, in the edition of the code that it has adopted.",
 		Source: rules.Habit,
 	})
 }
