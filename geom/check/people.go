@@ -18,21 +18,8 @@ func (k *checker) live(i int) {
 		Kind: finding.Caution, Rule: "live cables",
 		What: "Switch off, lock off and prove dead every circuit in wall " + w.Name + "; open one face by hand and look before a saw touches it. " +
 			"Screws reach a cable less than " + k.say(rules.CableSetBack) + " behind a stud's face. Only a licensed electrician moves a cable, and no splice may be buried.",
-		Found:  k.listed(i),
 		Source: rules.CableSetBackSource,
 	})
-}
-
-// listed says how much is known to be in wall i.
-func (k *checker) listed(i int) string {
-	switch n := len(k.room.Walls[i].Services); n {
-	case 0:
-		return "nothing listed in wall " + k.room.Walls[i].Name + ", which does not mean that nothing is there"
-	case 1:
-		return "1 thing listed in wall " + k.room.Walls[i].Name
-	default:
-		return strconv.Itoa(n) + " things listed in wall " + k.room.Walls[i].Name
-	}
 }
 
 // services cautions of pipes in a wall that is cut.
@@ -115,7 +102,7 @@ func (k *checker) dust(i int) {
 func (k *checker) permit(i int) {
 	k.on(i, finding.Finding{
 		Kind: finding.Caution, Rule: "permit",
-		What:   "Cutting structure, wiring or a rated wall usually needs a permit; the building department has the last word, in the edition of the code that it has adopted.",
+		What:   "Cutting structure, wiring or a rated wall usually needs a permit; the building department has the last word.",
 		Source: rules.Habit,
 	})
 }

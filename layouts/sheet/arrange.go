@@ -10,6 +10,7 @@ import (
 type arrangement struct {
 	field  geom.Rect // for the main view with its title
 	column geom.Rect // the reading column at the right; empty when it is below
+	under  bool      // the legend stands under the view, where the column has better use for its room
 }
 
 const (
@@ -38,13 +39,22 @@ func (c *composer) arrangements() []arrangement {
 		under = max(under, cautions{items: c.spec.Cautions}.block(c.under(w)[0].Len()).h)
 	}
 	below := arrangement{field: geom.RectOf(f.left, f.bottom+under+apart, f.right, f.top)}
+	var out []arrangement
 	switch {
 	case f.kind == wideBand:
-		return []arrangement{side(columnWide, fieldApart), side(columnClose, fieldClose)}
+		out = []arrangement{side(columnWide, fieldApart), side(columnClose, fieldClose)}
 	case f.size.H > f.size.W:
-		return []arrangement{below, side(columnMiddle, fieldClose), side(columnNarrow, fieldClose)}
+		out = []arrangement{below, side(columnMiddle, fieldClose), side(columnNarrow, fieldClose)}
+	default:
+		out = []arrangement{side(columnMiddle, fieldClose), side(columnNarrow, fieldClose), below}
 	}
-	return []arrangement{side(columnMiddle, fieldClose), side(columnNarrow, fieldClose), below}
+	for _, a := range out {
+		if !a.column.Empty() {
+			a.under = true
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 // under parts a width between one column or two.
@@ -125,7 +135,7 @@ func (c *composer) packWith(a arrangement, v view, shown []Draw) (page, bool) {
 	}
 	sections := c.plates(shown)
 	all := legendOf(append([]drawing.Plate{v.plate}, sections...)...)
-	if len(all.samples) > 0 && !side.takeFoot(all.block(side.legendWide())) {
+	if len(all.samples) > 0 && !(a.under && row != nil && row.take(all)) && !side.takeFoot(all.block(side.legendWide())) {
 		settle(all, true)
 	}
 	settle(c.warned(), false)

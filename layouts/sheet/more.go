@@ -6,14 +6,18 @@ import (
 	"roomwright/layouts/paper"
 )
 
-// more arranges a continuation sheet: sections in rows above, reading matter
-// in columns below, the key square in its usual corner. The sections get the
-// largest scale at which nothing is left over; when something always is, the
-// largest at which as many of them as possible fit.
+// more arranges a continuation sheet: sections at the head of columns, or in
+// rows above them where they are wider, reading matter in the columns, the key
+// square in its usual corner. The sections get the largest of their scales at
+// which nothing is left over; when something always is, the largest.
 func (c *composer) more(r rest) page {
 	least := c.form.top - c.form.bottom - keySide - apart
 	var best page
+	asked := c.sectionScales()
 	for i, shown := range c.shelves(r.sections, least) {
+		if i > 0 && shown[0].scale.Ratio > asked[len(asked)-1].Ratio {
+			break // smaller than anybody asked for: another sheet is better
+		}
 		p := c.moreWith(r, shown)
 		if !p.rest.any() {
 			return p
@@ -30,28 +34,18 @@ func (c *composer) more(r rest) page {
 
 // moreWith arranges a continuation sheet with some sections at their scale.
 func (c *composer) moreWith(r rest, shown []view) page {
-	f := c.form
 	p := page{}
 	p.rest.sections = r.sections[len(shown):]
 	id := names()
-	top := f.top
 	var plates []drawing.Plate
-	x, tall := f.left, geom.Length(0)
 	for _, v := range shown {
-		w := v.wide(c.spec.Metric)
-		if x > f.left && x+w > f.right {
-			x, top, tall = f.left, top-tall-apart, 0
-		}
-		p.elements = append(p.elements, v.put(x, top, min(f.right, x+w), false, c.spec.Metric, id))
-		x += w + stripApart
-		tall = max(tall, v.h())
 		plates = append(plates, v.plate)
 		p.section, p.sections = v.scale, len(shown)
 	}
-	if tall > 0 {
-		top -= tall + apart
+	columns, ok := c.heads(shown)
+	if !ok {
+		columns = c.columns(c.rows(shown, &p, id))
 	}
-	columns := c.columns(top)
 	last := columns[len(columns)-1]
 	last.takeFoot(c.spec.Key.block())
 	flow := joined(append(r.matter[:len(r.matter):len(r.matter)], c.reading(plates...)...))
@@ -67,6 +61,41 @@ func (c *composer) moreWith(r rest, shown []view) page {
 		p.elements = append(p.elements, col.draw(c.spec.Metric, id)...)
 	}
 	return p
+}
+
+// heads puts sections at the heads of columns, one to each; it reports false
+// when one is too wide for that or there are more sections than columns.
+func (c *composer) heads(shown []view) ([]*column, bool) {
+	columns := c.columns(c.form.top)
+	if len(shown) > len(columns) {
+		return nil, false
+	}
+	for i, v := range shown {
+		if !columns[i].takeViews([]view{v}, c.spec.Metric) {
+			return nil, false
+		}
+	}
+	return columns, true
+}
+
+// rows puts sections in rows across the sheet and returns where the columns
+// under them begin.
+func (c *composer) rows(shown []view, p *page, id func(string) string) geom.Length {
+	f := c.form
+	x, top, tall := f.left, f.top, geom.Length(0)
+	for _, v := range shown {
+		w := v.wide(c.spec.Metric)
+		if x > f.left && x+w > f.right {
+			x, top, tall = f.left, top-tall-apart, 0
+		}
+		p.elements = append(p.elements, v.put(x, top, min(f.right, x+w), false, c.spec.Metric, id))
+		x += w + stripApart
+		tall = max(tall, v.h())
+	}
+	if tall > 0 {
+		top -= tall + apart
+	}
+	return top
 }
 
 // reminder stands for the cautions on a continuation sheet.
