@@ -123,7 +123,7 @@ func (t table) block(w geom.Length) block {
 		at[i] = x
 		x += cols[i] + gap
 	}
-	full := max(x-gap, width(t.name(), capHeading, true))
+	full := max(x-gap, min(w, width(t.name(), capHeading, true)))
 	elements, y := heading(t.name(), full)
 	put := func(i int, y geom.Length, s string, cap paper.Length, bold bool) {
 		if s == "" {
