@@ -5,10 +5,6 @@ import (
 	"regexp"
 	"strings"
 
-	"golang.org/x/image/font"
-	"golang.org/x/image/font/sfnt"
-	"golang.org/x/image/math/fixed"
-
 	"roomwright/layouts/paper"
 )
 
@@ -43,12 +39,6 @@ type Run struct {
 // fraction finds the fractions that are set small.
 var fraction = regexp.MustCompile(`(\d+ )?\b(\d+)/(\d+)\b`)
 
-// faces are the two parsed fonts; they are read only.
-type face struct {
-	font *sfnt.Font
-	upem fixed.Int26_6
-}
-
 // Set breaks s into runs: a fraction gets a raised small numerator and a small
 // denominator, and the space before it is half a space.
 func Set(s string, cap paper.Length, bold bool) []Run {
@@ -63,6 +53,10 @@ func Set(s string, cap paper.Length, bold bool) []Run {
 		at += advance(text, size, bold) - pull
 	}
 	em := cap * 1000 / CapShare
+	if !strings.Contains(s, "/") {
+		put(s, cap, 0, 0)
+		return runs
+	}
 	last := 0
 	for _, m := range fraction.FindAllStringSubmatchIndex(s, -1) {
 		head := s[last:m[0]]
@@ -114,27 +108,15 @@ func Wrap(s string, cap paper.Length, bold bool, width paper.Length) []string {
 }
 
 // Has reports whether the fonts have a glyph for r.
-func Has(r rune) bool {
-	var b sfnt.Buffer
-	i, err := parsed(false).font.GlyphIndex(&b, r)
-	return err == nil && i != 0
-}
+func Has(r rune) bool { return parsed(false).has(r) }
 
 // advance returns the width of plain text at one size.
 func advance(s string, cap paper.Length, bold bool) paper.Length {
 	f := parsed(bold)
-	var b sfnt.Buffer
 	units := int64(0)
 	for _, r := range s {
-		i, err := f.font.GlyphIndex(&b, r)
-		if err != nil {
-			i = 0
-		}
-		a, err := f.font.GlyphAdvance(&b, i, f.upem, font.HintingNone)
-		if err == nil {
-			units += int64(a)
-		}
+		units += f.advance(r)
 	}
 	// units are sixty-fourths of a font unit; the em is cap/0.729.
-	return paper.Length(units * int64(cap) / 64 * 1000 / CapShare / int64(f.upem/64))
+	return paper.Length(units * int64(cap) / 64 * 1000 / CapShare / f.upem)
 }
