@@ -59,7 +59,7 @@ func (v *view) draw() []drawing.Element {
 	}
 	e = append(e, drawing.Group{ID: "dimensions", Title: "Dimensions", Elements: dims})
 	e = append(e, drawing.Group{ID: "marks", Title: "Names and marks of boards", Elements: p.Elements})
-	return append(e, v.Letters())
+	return e
 }
 
 // sheets returns the outlines of the boards.
@@ -265,13 +265,13 @@ func bit(b bool) int {
 
 func (v *view) dimensions(rows []dimension.Row, stick dimension.Stick, m face.Margin, h []dimension.Height) []drawing.Element {
 	ladder := v.Ladder(m, h)
-	edge, first := v.Around(ladder)
+	letters, edge, first := v.Around(ladder)
 	c := dimension.Chain{
 		Side: dimension.Above, Object: v.Above(), First: first, Rows: rows, Datum: v.Finished().From, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
 	}
 	e, _ := c.Draw()
 	stick.NamesX, stick.Edge = m.WordsX, edge
 	strip, _ := stick.Draw()
-	e = append(e, ladder)
+	e = append(e, ladder, letters)
 	return append(e, drawing.Group{ID: "stick", Title: "Running marks from the left corner", Elements: strip})
 }

@@ -260,12 +260,12 @@ func (v *view) stick() dimension.Stick {
 // dimensions returns the rows above, the ladder and the stick.
 func (v *view) dimensions(rows []dimension.Row, stick dimension.Stick, m face.Margin, h []dimension.Height) []drawing.Element {
 	ladder := v.Ladder(m, h)
-	edge, first := v.Around(ladder)
+	letters, edge, first := v.Around(ladder)
 	c := dimension.Chain{
 		Side: dimension.Above, Object: v.Above(), First: first, Rows: rows, NamesX: m.WordsX, Scale: v.Scale, Show: v.Show,
 	}
 	e, _ := c.Draw()
-	e = append(e, ladder)
+	e = append(e, ladder, letters)
 	stick.Edge = edge
 	if len(stick.Name) == 0 {
 		return e

@@ -38,7 +38,6 @@ func (v *view) draw() drawing.Drawing {
 	e = append(e, group("saw-cuts", "Saw cuts on the studs to be cut", v.strokes())...)
 	e = append(e, group("dimensions", "Dimensions", append(dims, inside...))...)
 	e = append(e, group("marks", "Names and piece marks", p.Elements)...)
-	e = append(e, v.Letters())
 	return drawing.Drawing{Elements: e}
 }
 

@@ -154,6 +154,7 @@ func TestRandomWallsAreLegible(t *testing.T) {
 			}
 		}
 	})
+	t.Logf("%d of %d rooms drawn", drew, tried)
 	if drew*4 < tried {
 		t.Errorf("only %d of %d random rooms could be set out", drew, tried)
 	}

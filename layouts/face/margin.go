@@ -44,19 +44,26 @@ func (f Face) Ladder(m Margin, heights []dimension.Height) drawing.Element {
 	return drawing.Group{ID: "heights", Title: "Heights from the finished floor", Elements: l.Draw()}
 }
 
-// Around returns where the strip of running marks and the first row of
-// dimensions go so that they keep clear of a ladder whose figures had to be
-// spread: the strip's upper edge, and the printed distance of the row.
-func (f Face) Around(ladder drawing.Element) (edge geom.Length, first paper.Length) {
+// Around returns what keeps clear of a ladder whose figures had to be spread:
+// the names of the neighbours, where the upper edge of the strip of running
+// marks goes, and the printed distance of the first row of dimensions.
+func (f Face) Around(ladder drawing.Element) (letters drawing.Element, edge geom.Length, first paper.Length) {
+	var all []geom.Rect
 	var words geom.Rect
 	drawing.Walk([]drawing.Element{ladder}, false, func(e drawing.Element) {
-		if t, ok := e.(drawing.Text); ok {
-			words = words.Union(drawing.TextBox(t, f.Scale))
+		switch e := e.(type) {
+		case drawing.Text:
+			b := drawing.TextBox(e, f.Scale)
+			words, all = words.Union(b), append(all, b)
+		case drawing.Line:
+			all = append(all, geom.Polygon{e.A, e.B}.Bounds().Inset(-f.MM(0.2)))
 		}
 	})
+	letters = f.letters(all)
+	top := max(words.Max.Y, drawing.Bounds([]drawing.Element{letters}, f.Scale).Max.Y+f.MM(0.6))
 	edge = min(-f.MM(4.2), words.Min.Y-f.MM(0.9))
-	first = max(paper.MM(10), f.Scale.OnPaper(words.Max.Y-f.Above())+paper.MM(2.4))
-	return edge, first
+	first = max(paper.MM(10), f.Scale.OnPaper(top-f.Above())+paper.MM(2.4))
+	return letters, edge, first
 }
 
 // Heights collects heights so that each is said once.

@@ -61,19 +61,31 @@ func (f Face) floor() drawing.Element {
 	}
 }
 
-// Letters returns the names of the neighbours in boxes above both ends.
-func (f Face) Letters() drawing.Element {
+// letters returns the names of the neighbours in boxes above both ends, clear
+// of a ladder that covers the given boxes.
+func (f Face) letters(ladder []geom.Rect) drawing.Element {
 	left, right := f.Neighbours()
 	gap := f.MM(3.2)
-	y := f.Above() + f.MM(1.6)
+	mark := func(name string, at geom.Point) drawing.Element {
+		return marks.WallLetter(name, at, dimension.Below, f.Scale)
+	}
+	bounds := func(e drawing.Element) geom.Rect { return drawing.Bounds([]drawing.Element{e}, f.Scale) }
+	y := f.Above()
 	var e []drawing.Element
 	if left != "" {
-		b := drawing.Bounds([]drawing.Element{marks.WallLetter(left, geom.Point{}, dimension.Below, f.Scale)}, f.Scale)
-		e = append(e, marks.WallLetter(left, geom.Pt(-gap-b.Max.X, y-b.Min.Y-f.MM(1.6)), dimension.Below, f.Scale))
+		b := bounds(mark(left, geom.Point{}))
+		at := geom.Pt(-gap-b.Max.X, y-b.Min.Y)
+		box := b.Move(at).Inset(-f.MM(0.8))
+		for _, r := range ladder {
+			if r.X().Overlaps(box.X()) && r.Max.Y > y {
+				y = r.Max.Y + f.MM(0.8)
+			}
+		}
+		e = append(e, mark(left, geom.Pt(at.X, y-b.Min.Y)))
 	}
 	if right != "" {
-		b := drawing.Bounds([]drawing.Element{marks.WallLetter(right, geom.Point{}, dimension.Below, f.Scale)}, f.Scale)
-		e = append(e, marks.WallLetter(right, geom.Pt(f.Length+gap-b.Min.X, y-b.Min.Y-f.MM(1.6)), dimension.Below, f.Scale))
+		b := bounds(mark(right, geom.Point{}))
+		e = append(e, mark(right, geom.Pt(f.Length+gap-b.Min.X, f.Above()-b.Min.Y)))
 	}
 	return drawing.Group{ID: "neighbours", Title: "Names of the walls at both ends", Elements: e}
 }
