@@ -104,11 +104,11 @@ func (v *view) notes() []string {
 	n := []string{face.Units(v.Show) + ", to finished faces. Heights from the finished floor."}
 	if off := v.Side.LeftOff; off != 0 {
 		n = append(n, fmt.Sprintf("The finished face at the left is %s from corner %s as taped, where stud marks run from.",
-			v.Show.Say(off.Abs()), v.LeftCorner()))
+			v.Show.Figure(off.Abs()), v.LeftCorner()))
 	}
 	for _, row := range v.rows {
 		if row.Gap > 0 {
-			n = append(n, fmt.Sprintf("Leave a gap of %s between boards; widths run to the middle of it.", v.Show.Say(row.Gap)))
+			n = append(n, fmt.Sprintf("Leave a gap of %s between boards; widths run to the middle of it.", v.Show.Figure(row.Gap)))
 			break
 		}
 	}
@@ -131,7 +131,7 @@ func (v *view) notes() []string {
 					what = "end"
 				}
 				n = append(n, fmt.Sprintf("The %s at %s does not bear on a stud: put in blocking or a strip first.",
-					what, v.Show.Say(v.Show.Round(s.X-v.Finished().From))))
+					what, v.Show.Figure(v.Show.Round(s.X-v.Finished().From))))
 			}
 		}
 		if w := v.wanted(row.Index); w.Note != "" {

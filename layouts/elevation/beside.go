@@ -154,16 +154,16 @@ func (v *view) serviceNote(s framing.ServiceAt) string {
 		return upper(s.What) + " " + on + " this wall, place not known: it may be anywhere" + note + "."
 	}
 	b := s.Box
-	x := v.Show.Say(b.Min.X)
+	x := v.Show.Figure(b.Min.X)
 	if b.W() > 0 {
-		x += " to " + v.Show.Say(b.Max.X)
+		x += " to " + v.Show.Figure(b.Max.X)
 	}
-	y := v.Show.Say(b.Min.Y) + " to " + v.Show.Say(b.Max.Y) + " above the floor"
+	y := v.Show.Figure(b.Min.Y) + " to " + v.Show.Figure(b.Max.Y) + " above the floor"
 	switch {
 	case b.H() <= 0:
-		y = v.Show.Say(b.Min.Y) + " above the floor"
+		y = v.Show.Figure(b.Min.Y) + " above the floor"
 	case b.Min.Y <= 0:
-		y = "from the floor up to " + v.Show.Say(b.Max.Y)
+		y = "from the floor up to " + v.Show.Figure(b.Max.Y)
 	}
 	return upper(s.What) + " " + on + " the wall: " + x + " from the left corner, " + y + note + "."
 }
@@ -179,10 +179,10 @@ func (v *view) studNotes() []string {
 		if plan.From != 0 {
 			end = "right"
 		}
-		n := fmt.Sprintf("Studs stand at %s on center from the %s corner.", v.Show.Say(plan.Spacing), end)
+		n := fmt.Sprintf("Studs stand at %s on center from the %s corner.", v.Show.Figure(plan.Spacing), end)
 		if plan.First > 0 && plan.First != plan.Spacing {
 			n = fmt.Sprintf("Studs stand at %s on center, the first center %s from the %s corner.",
-				v.Show.Say(plan.Spacing), v.Show.Say(plan.First), end)
+				v.Show.Figure(plan.Spacing), v.Show.Figure(plan.First), end)
 		}
 		return []string{n}
 	}
@@ -217,7 +217,7 @@ func (v *view) openingNotes(o framing.Opening) []string {
 	}
 	if short := v.shortOf(o); len(short) > 0 && o.LetIn > 0 {
 		say(fmt.Sprintf("%s: %s shorter than the %s between kings, to go in; pack tight.",
-			strings.Join(short, ", "), v.Show.Say(o.LetIn), v.Show.Say(o.Kings.Len())))
+			strings.Join(short, ", "), v.Show.Figure(o.LetIn), v.Show.Figure(o.Kings.Len())))
 	}
 	var out []piece.Mark
 	for _, m := range v.out {
@@ -237,12 +237,12 @@ func (v *view) openingNotes(o framing.Opening) []string {
 		side string
 	}{{o.LeftKing, "left"}, {o.RightKing, "right"}} {
 		if k.i >= 0 && k.i < len(v.Wall.Members) && v.Wall.Members[k.i].State == piece.Existing {
-			say(fmt.Sprintf("the stud at %s is kept and serves as the %s king.", v.Show.Say(v.Wall.Members[k.i].Box.Min.X), k.side))
+			say(fmt.Sprintf("the stud at %s is kept and serves as the %s king.", v.Show.Figure(v.Wall.Members[k.i].Box.Min.X), k.side))
 		}
 	}
 	for _, k := range o.Packs {
 		say(fmt.Sprintf("pack the gap of %s from %s to %s, beside stud %d.",
-			v.Show.Say(k.X.Len()), v.Show.Say(k.X.From), v.Show.Say(k.X.To), k.StudNo))
+			v.Show.Figure(k.X.Len()), v.Show.Figure(k.X.From), v.Show.Figure(k.X.To), k.StudNo))
 	}
 	return n
 }

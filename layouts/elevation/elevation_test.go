@@ -192,7 +192,7 @@ func TestNotesBeginAndEndAsAgreed(t *testing.T) {
 		}
 	}
 	n := strings.Join(Draw(read(t, granary, ""), 0, half()).Notes, "\n")
-	for _, want := range []string{"Cable in this wall, place not known", "hatch: stubs stay", "Pipe in the wall: 178 to 179-1/2 from the left corner"} {
+	for _, want := range []string{"Cable in this wall, place not known", "hatch: stubs stay", "Pipe in the wall: 178 to 179 1/2 from the left corner"} {
 		if !strings.Contains(strings.ToLower(n), strings.ToLower(want)) {
 			t.Errorf("%q is not said in\n%s", want, n)
 		}

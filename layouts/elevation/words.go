@@ -112,19 +112,22 @@ func (v *view) placeWords(p *face.Places) {
 // else over the pieces that are taken out, and puts the pennants of its
 // section; the longest words go that leave a place for the pennants.
 func (v *view) nameOpening(p *face.Places, i int, o framing.Opening) {
-	forms := v.openingForms(o)
+	full, short := v.openingForms(o)
 	at := v.bays(o)
-	for _, put := range []func(drawing.Layer, []face.Line, ...geom.Point) bool{p.Words, p.WordsOver} {
-		for _, lines := range forms {
-			if p.Try(func() bool { return put(drawing.Words, lines, at...) && v.pennants(p, i, o) }) {
-				return
+	puts := []func(drawing.Layer, []face.Line, ...geom.Point) bool{p.Words, p.WordsOver}
+	for _, forms := range [][][]face.Line{full, short} {
+		for _, put := range puts {
+			for _, lines := range forms {
+				if p.Try(func() bool { return put(drawing.Words, lines, at...) && v.pennants(p, i, o) }) {
+					return
+				}
 			}
 		}
 	}
 	if !v.pennants(p, i, o) {
 		p.Failed = append(p.Failed, "section of "+o.Name)
 	}
-	for _, lines := range forms {
+	for _, lines := range append(full, short...) {
 		if p.Words(drawing.Words, lines, at...) || p.WordsOver(drawing.Words, lines, at...) {
 			return
 		}
@@ -132,8 +135,9 @@ func (v *view) nameOpening(p *face.Places, i int, o framing.Opening) {
 	p.Failed = append(p.Failed, o.Name)
 }
 
-// openingForms returns what is written in an opening, longest first.
-func (v *view) openingForms(o framing.Opening) [][]face.Line {
+// openingForms returns what is written in an opening, longest first: with its
+// size, and where that finds no place, without.
+func (v *view) openingForms(o framing.Opening) (full, short [][]face.Line) {
 	c24 := paper.MM(2.4)
 	line := func(text string) face.Line { return face.Line{Text: text, Cap: c24} }
 	what := face.Line{Text: "opening", Cap: c24, Bold: true}
@@ -146,11 +150,11 @@ func (v *view) openingForms(o framing.Opening) [][]face.Line {
 	size, wide, high := line(w+" × "+h), line(w), line("× "+h)
 	bold := name
 	bold.Bold = true
-	forms := [][]face.Line{{what, name, kind, size}, {what, name, kind, wide, high}, {bold, kind, size}}
+	full = [][]face.Line{{what, name, kind, size}, {what, name, kind, wide, high}, {bold, kind, size}, {bold, kind, wide, high}}
 	if len(v.Wall.Openings) == 1 {
-		forms = append(forms, []face.Line{what, kind, size}, []face.Line{what, kind, wide, high})
+		full = append(full, []face.Line{what, kind, size}, []face.Line{what, kind, wide, high})
 	}
-	return append(forms, []face.Line{bold, size}, []face.Line{bold})
+	return full, [][]face.Line{{bold}, {what}}
 }
 
 // bays returns places for words in an opening: the middles of the bays between

@@ -77,6 +77,9 @@ func (f Face) HoleWords(h framing.Hole) [][]Line {
 	named := h.Name != "" && !strings.Contains(h.Name, what)
 	if !named {
 		name = existing
+		if h.Name != "" {
+			head.Text = h.Name
+		}
 	}
 	forms := [][]Line{{head, name, kind, size}, {head, name, kind, wide, high}}
 	if kind.Text == "clear" { // what is said of no other size
@@ -125,11 +128,11 @@ func (f Face) service(sv framing.ServiceAt) []drawing.Element {
 	if b.W() <= 0 != (b.H() <= 0) {
 		return []drawing.Element{drawing.Line{Style: style, A: b.Min, B: b.Max}}
 	}
-	least := f.MM(2.2)
-	if b.W() < least && b.H() < least {
-		// Too small to be seen at this scale: a square with a dot on its centre.
-		c := b.Mid()
-		sq := geom.RectOf(c.X-least/2, c.Y-least/2, c.X+least/2, c.Y+least/2)
+	if b.W() < f.MM(5) && b.H() < f.MM(5) {
+		// Too small for dashes: a solid outline that can be seen, with a dot.
+		c, least := b.Mid(), f.MM(2.2)
+		w, h := max(b.W(), least)/2, max(b.H(), least)/2
+		sq := geom.RectOf(c.X-w, c.Y-h, c.X+w, c.Y+h)
 		return append(Kept(sq, drawing.Service), dimension.Disc(c, paper.MM(0.4), drawing.Black, drawing.Service, f.Scale))
 	}
 	if sv.OnFace {
@@ -147,13 +150,12 @@ func (f Face) NameServices(p *Places) {
 		b, c := sv.Box, sv.Box.Mid()
 		word := sv.What
 		half := f.Scale.Real(lettering.Width(word, paper.MM(2.4), false)) / 2
-		near := f.MM(0.8)
 		var at []geom.Point
 		tall := b.H() > 2*half && b.H() > 2*b.W()
 		if tall {
 			for _, k := range []geom.Length{50, 40, 60, 30, 70, 20, 80} {
 				y := b.Min.Y + b.H()*k/100
-				at = append(at, geom.Pt(b.Max.X+near+f.MM(2.4), y), geom.Pt(b.Min.X-near, y))
+				at = append(at, geom.Pt(b.Max.X+f.MM(3.5), y), geom.Pt(b.Min.X-f.MM(1.65), y))
 			}
 			if p.Turned(word, drawing.Service, at...) {
 				continue

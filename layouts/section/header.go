@@ -10,7 +10,6 @@ import (
 	"roomwright/geom/room"
 	"roomwright/geom/setout"
 	"roomwright/layouts/cuts"
-	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/face"
 	"roomwright/layouts/lettering"
@@ -217,7 +216,7 @@ func (h *header) linings() []drawing.Element {
 		hatch := drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P13}
 		e = append(e, drawing.HatchLines(box.Polygon(), hatch, drawing.Falling60, paper.MM(0.8), h.Scale),
 			face.Outline(box, drawing.Style{Layer: drawing.Cut, Pen: drawing.P35}))
-		h.say("", "lining, "+what+", "+strings.TrimSpace(h.Show.Say(m.Thick)+" "+m.What)+", cut flush under the header",
+		h.say("", "lining, "+what+", "+strings.TrimSpace(h.Show.Figure(m.Thick)+" "+m.What)+", cut flush under the header",
 			geom.Pt(box.Mid().X, h.opening.Header.Max.Y-h.opening.Header.H()*28/100))
 	}
 	if h.inside > 0 {
@@ -306,7 +305,7 @@ func (h *header) plies() []drawing.Element {
 		m := h.members[i]
 		words := "header, " + count(plies, "ply", "plies") + " " + face.Times(m.Profile.Name)
 		if !h.wideEnough() {
-			words += ", " + h.Show.Say(h.across[i].Len()) + " thick"
+			words += ", " + h.Show.Figure(h.across[i].Len()) + " thick"
 			if plies > 1 {
 				words += " each"
 			}
@@ -352,71 +351,11 @@ func (h *header) saw() []drawing.Element {
 	}
 	x, tall := h.left(), h.MM(1.3)
 	if gap := y - h.opening.Header.Max.Y; gap > 0 {
-		h.say("", "gap "+h.Show.Say(gap)+", packed tight", geom.Pt(h.x(h.core*82/100), y-gap/2))
+		h.say("", "gap "+h.Show.Figure(gap)+", packed tight", geom.Pt(h.x(h.core*82/100), y-gap/2))
 	}
 	return []drawing.Element{
 		drawing.Line{Style: drawing.Style{Layer: drawing.SawLine, Pen: drawing.P70, Accent: true}, A: geom.Pt(0, y), B: geom.Pt(h.core, y)},
 		drawing.Area{Layer: drawing.SawLine, Fill: drawing.Accent, Outline: []geom.Point{
 			{X: x, Y: y}, {X: x - h.MM(2.4), Y: y - tall}, {X: x - h.MM(2.4), Y: y + tall}}},
 	}
-}
-
-// wideEnough reports whether the thickness of the plies can be dimensioned
-// under them; else the callout of the header gives it.
-func (h *header) wideEnough() bool {
-	for i, m := range h.members {
-		if m.Role == framing.HeaderFiller {
-			continue
-		}
-		t := h.across[i].Len()
-		if h.Scale.OnPaper(t) < lettering.Width(h.Show.Figure(t), paper.MM(2.8), false)+paper.MM(1.8) {
-			return false
-		}
-	}
-	return len(h.members) > 0
-}
-
-// dimensions draws the ladder of heights, the header's depth and the
-// thickness of its plies.
-func (h *header) dimensions() []drawing.Element {
-	o := h.opening.Header
-	var list face.Heights
-	if h.opening.UpperCut > 0 {
-		list.Add("", h.opening.UpperCut, true)
-	}
-	list.Add("", o.Max.Y, false)
-	list.Add("", o.Min.Y, false)
-	if h.capped {
-		list.Add("", h.Wall.PlateLow, false)
-	}
-	spine := h.left() - h.MM(16)
-	ladder := dimension.Ladder{WordsX: spine - h.MM(30), FiguresX: spine - h.MM(6), SpineX: spine, Heights: list.Plain(), Scale: h.Scale, Show: h.Show}
-	e := ladder.Draw()
-	depth := dimension.Chain{
-		Side: dimension.LeftOf, Object: h.left(), First: paper.MM(7), Scale: h.Scale, Show: h.Show,
-		Rows: []dimension.Row{{At: []geom.Length{o.Min.Y, o.Max.Y}}},
-	}
-	more, _ := depth.Draw()
-	e = append(e, more...)
-	if !h.wideEnough() {
-		return e
-	}
-	var row dimension.Row
-	for _, a := range h.across {
-		row.At = append(row.At, h.x(a.From), h.x(a.To))
-	}
-	slices.Sort(row.At)
-	row.At = slices.Compact(row.At)
-	row.Quiet = make([]bool, len(row.At)-1)
-	for i, m := range h.members {
-		if m.Role == framing.HeaderFiller {
-			at := slices.Index(row.At, min(h.x(h.across[i].From), h.x(h.across[i].To)))
-			row.Quiet[at] = true
-		}
-	}
-	plies := dimension.Chain{
-		Side: dimension.Below, Object: o.Min.Y, First: paper.MM(11), Scale: h.Scale, Show: h.Show, Rows: []dimension.Row{row},
-	}
-	more, _ = plies.Draw()
-	return append(e, more...)
 }
