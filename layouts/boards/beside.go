@@ -107,7 +107,7 @@ func (v *view) notes() []string {
 			v.Show.Figure(off.Abs()), v.LeftCorner()))
 	}
 	for _, row := range v.rows {
-		if row.Gap > 0 {
+		if row.Gap > 0 && len(row.Sheets) > 1 {
 			n = append(n, fmt.Sprintf("Leave a gap of %s between boards; widths run to the middle of it.", v.Show.Figure(row.Gap)))
 			break
 		}
