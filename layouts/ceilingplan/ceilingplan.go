@@ -10,6 +10,7 @@ import (
 	"roomwright/layouts/cuts"
 	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
 	"roomwright/layouts/marks"
 	"roomwright/layouts/paper"
 	"roomwright/layouts/planwalls"
@@ -164,21 +165,51 @@ func (v *view) metal() {
 	v.add(g)
 }
 
-// sections marks the section through the tightest place.
+// sections marks the section through the tightest place, on a white ground and
+// clear of main tees, hangers and lights.
 func (v *view) sections() {
 	for _, c := range cuts.Of(v.r) {
 		if c.Kind != cuts.Ceiling {
 			continue
 		}
 		v.used["section"] = true
-		from, to := cuts.Inside(c, v.c.Outline.Bounds(), v.mm(5))
-		g := []drawing.Element{marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s)}
-		for _, e := range g {
-			b := drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.6))
+		from, to := cuts.Inside(c, v.c.Outline.Bounds(), v.mm(6))
+		for _, at := range []geom.Point{from, to} {
+			g, ok := v.pennant(c, at, geom.Pt((from.X+to.X)/2, (from.Y+to.Y)/2))
+			if !ok {
+				continue
+			}
+			b := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.7))
 			v.keep, v.pennants = append(v.keep, b), append(v.pennants, b)
+			v.add(drawing.Area{Layer: drawing.Symbols, Outline: b.Polygon()}, g)
 		}
-		v.add(g...)
 	}
+}
+
+// pennant returns a section mark at the first clear place on the line of the
+// cut, looked for from its end towards the middle.
+func (v *view) pennant(c cuts.Cut, end, middle geom.Point) (drawing.Group, bool) {
+	step := v.mm(1.5)
+	way := geom.Pt(0, step)
+	if c.AlongX {
+		way = geom.Pt(step, 0)
+	}
+	if end.X > middle.X || end.Y > middle.Y {
+		way = geom.Pt(-way.X, -way.Y)
+	}
+	for _, clear := range []func(geom.Rect) bool{v.apart, v.overTees} {
+		at := end
+		for (at.X-middle.X).Abs()+(at.Y-middle.Y).Abs() >= step {
+			g := marks.Pennant(c.Letter, at, c.Look, v.s)
+			if clear(drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.7))) {
+				return g, true
+			}
+			if at = at.Add(way); (at.X-end.X).Abs()+(at.Y-end.Y).Abs() > v.mm(60) {
+				break
+			}
+		}
+	}
+	return drawing.Group{}, false
 }
 
 // frame is the walls as drawn, from outer face to outer face.
@@ -204,18 +235,24 @@ func (v *view) frame() geom.Rect {
 // the chains on the other sides.
 func (v *view) dimensions() {
 	room, f := v.c.Outline.Bounds(), v.frame()
+	strings := []string{"string marks from", "corner " + v.r.Plan.Sides[0].Start + "; bold: tees"}
 	names := f.Min.X - v.mm(34)
+	for _, line := range strings {
+		names = min(names, room.Min.X-v.mm(4)-v.s.Real(lettering.Width(line, paper.MM(2.4), false)))
+	}
 	xs := stops(room.X(), v.c.XLines)
 	ys := stops(room.Y(), v.c.YLines)
 	v.names(xs, ys, f)
 
 	top := dimension.Stick{
 		From: room.Min.X, To: room.Max.X, Edge: f.Max.Y + v.mm(7), Flip: true, Datum: room.Min.X,
-		Marks: teeMarks(v.c.XLines, room.X(), room.Min.X), NamesX: names, Scale: v.s, Show: v.show,
-		Name: []string{"string marks from", "corner " + v.r.Plan.Sides[0].Start + "; bold: tees"},
+		Marks: teeMarks(v.c.XLines, room.X(), room.Min.X), Scale: v.s, Show: v.show,
 	}
 	e, _ := top.Draw()
 	v.add(e...)
+	for i, line := range strings {
+		v.add(drawing.Text{Layer: drawing.Words, At: geom.Pt(names, f.Max.Y+v.mm(13.8-4.2*float64(i))), String: line, Cap: paper.MM(2.4)})
+	}
 	left := dimension.Stick{
 		Upright: true, From: room.Max.Y, To: room.Min.Y, Edge: f.Min.X - v.mm(7), Datum: room.Max.Y,
 		Marks: teeMarks(v.c.YLines, room.Y(), room.Max.Y), Scale: v.s, Show: v.show,
@@ -239,10 +276,36 @@ func (v *view) dimensions() {
 	right.Rows = append(right.Rows,
 		dimension.Row{At: ys},
 		dimension.Row{At: []geom.Length{room.Min.Y, room.Max.Y}})
+	right.First = v.besideRows(below, right)
 	e, _ = below.Draw()
 	v.add(e...)
 	e, _ = right.Draw()
 	v.add(e...)
+}
+
+// besideRows returns how far out the rows at the right begin: past the figures
+// that the rows below carry out at their right ends, when the rows at the right
+// carry one down as well.
+func (v *view) besideRows(below, right dimension.Chain) paper.Length {
+	const first = 10
+	out := func(at []geom.Length, i int) paper.Length {
+		w := lettering.Width(v.show.Figure(at[i+1]-at[i]), paper.MM(2.8), false)
+		if w+paper.MM(1.8) <= v.s.OnPaper(at[i+1]-at[i]) {
+			return 0
+		}
+		return w
+	}
+	down, wide := paper.Length(0), paper.Length(0)
+	for _, r := range right.Rows {
+		down = max(down, out(r.At, 0))
+	}
+	for _, r := range below.Rows {
+		wide = max(wide, out(r.At, len(r.At)-2))
+	}
+	if down == 0 || wide == 0 {
+		return paper.MM(first)
+	}
+	return max(paper.MM(first), wide+paper.MM(9)-v.s.OnPaper(below.Rows[0].At[len(below.Rows[0].At)-1]-v.c.Outline.Bounds().Max.X))
 }
 
 // stops returns the ends of a span and the tee lines in it, ascending.
@@ -326,15 +389,34 @@ func (v *view) names(xs, ys []geom.Length, f geom.Rect) {
 		cols[c.Col], rows[c.Row] = number, letter
 	}
 	y := f.Max.Y + v.mm(3.6)
-	for i := 0; i+1 < len(xs); i++ {
+	every := v.everyName(xs, lettering.Width(cols[len(xs)-2], paper.MM(3.2), true)+paper.MM(1.2))
+	for i := 0; i+1 < len(xs); i += every {
 		g.Elements = append(g.Elements, v.bracket(cols[i], geom.Pt(xs[i], y), geom.Pt(xs[i+1], y))...)
 	}
 	x := f.Min.X - v.mm(3.6)
-	for i := 0; i+1 < len(ys); i++ {
+	every = v.everyName(ys, paper.MM(4.6))
+	for i := (len(ys) - 2) % every; i+1 < len(ys); i += every {
 		row := len(ys) - 2 - i
 		g.Elements = append(g.Elements, v.bracket(rows[row], geom.Pt(x, ys[i]), geom.Pt(x, ys[i+1]))...)
 	}
 	v.add(g)
+}
+
+// everyName returns 1, or at small scales 2, 3 and so on: how many panels there
+// are from one name to the next, so that names need of paper stand apart.
+func (v *view) everyName(stops []geom.Length, need paper.Length) int {
+	least := stops[len(stops)-1] - stops[0]
+	for i := 0; i+1 < len(stops); i++ {
+		// The middles of neighbours are half of both apart.
+		if i > 0 {
+			least = min(least, (stops[i+1]-stops[i-1])/2)
+		}
+	}
+	every := 1
+	for v.s.OnPaper(least*geom.Length(every)) < need && every < len(stops) {
+		every++
+	}
+	return every
 }
 
 // split parts the name of a cell into row letters and column number.
@@ -352,12 +434,15 @@ func (v *view) bracket(name string, a, b geom.Point) []drawing.Element {
 	pen := drawing.Style{Layer: drawing.Symbols, Pen: drawing.P18}
 	cap := paper.MM(3.2)
 	mid := geom.Polygon{a, b}.Bounds().Mid()
-	inset, half, tick := v.mm(0.7), v.mm(2.6), v.mm(0.9)
+	inset, half, tick := v.mm(0.7), v.mm(2.9), v.mm(0.9)
 	if len(name) > 1 {
 		half = v.mm(3.4)
 	}
 	text := drawing.Text{Layer: drawing.Symbols, At: geom.Pt(mid.X, mid.Y-v.s.Real(cap)/2), String: name, Cap: cap, Bold: true, Anchor: drawing.Middle}
 	out := []drawing.Element{text}
+	if b.X-a.X+b.Y-a.Y < 2*(half+inset)+v.mm(0.4) {
+		return out // no room for a bracket beside the name
+	}
 	if a.Y == b.Y {
 		if b.X-a.X > 2*(half+inset) {
 			out = append(out,

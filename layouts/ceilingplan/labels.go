@@ -7,6 +7,7 @@ import (
 	"roomwright/geom"
 	"roomwright/geom/ceiling"
 	"roomwright/geom/piece"
+	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/marks"
 	"roomwright/layouts/paper"
@@ -44,8 +45,13 @@ func (v *view) lightLabels(pl *marks.Placer) {
 	for _, l := range v.c.Lights {
 		mid := l.Box.Mid()
 		g := marks.Label(string(l.Mark), true, mid, v.s)
-		v.add(g)
-		pl.Block(drawing.Bounds([]drawing.Element{g}, v.s))
+		if clash(v.labelled, drawing.Bounds([]drawing.Element{g}, v.s)) {
+			var ok bool
+			if g, ok = pl.Label(string(l.Mark), true, mid, v.around(mid)...); !ok {
+				continue
+			}
+		}
+		v.put(pl, g, true)
 		// The mitred frame of the light stays clear of other words.
 		pl.Block(l.Box.Inset(-v.mm(0.3)))
 	}
@@ -54,36 +60,42 @@ func (v *view) lightLabels(pl *marks.Placer) {
 // letters puts the letter of each wall against its face, between hangers.
 func (v *view) letters(pl *marks.Placer) {
 	for _, d := range v.sides {
-		step := v.mm(4)
-		for k := geom.Length(0); k*step < d.Length/2; k++ {
-			placed := false
-			for _, x := range []geom.Length{d.Length/2 + k*step, d.Length/2 - k*step} {
-				at := d.At(x, -d.Finished-v.mm(3.9))
-				box := geom.Rect{Min: at, Max: at}.Inset(-v.mm(3.4))
-				if v.apart(box) && v.farFromSections(box) {
-					v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
-					pl.Block(box)
-					v.labelled = append(v.labelled, box)
-					placed = true
-					break
-				}
-			}
-			if placed {
-				break
+		if g, ok := v.letter(d); ok {
+			v.put(pl, g, true)
+			pl.Block(drawing.Bounds([]drawing.Element{g}, v.s))
+		}
+	}
+}
+
+// letter returns the letter of a wall at the clear place nearest to its middle.
+func (v *view) letter(d planwalls.Side) (drawing.Group, bool) {
+	box := drawing.Bounds([]drawing.Element{marks.WallLetter(d.Wall.Name, geom.Point{}, d.Page, v.s)}, v.s)
+	deep, half := box.H()/2, box.W()/2
+	if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
+		deep, half = half, deep
+	}
+	step := v.mm(2)
+	for k := geom.Length(0); k*step < d.Length/2-half; k++ {
+		for _, x := range []geom.Length{d.Length/2 + k*step, d.Length/2 - k*step} {
+			g := marks.WallLetter(d.Wall.Name, d.At(x, -d.Finished-v.mm(1.2)-deep), d.Page, v.s)
+			at := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.5))
+			if v.apart(at) && v.farFromSections(at) {
+				return g, true
 			}
 		}
 	}
+	return drawing.Group{}, false
 }
 
 // farFromSections reports whether a box leaves room beside section marks for
 // the mark of a panel.
 func (v *view) farFromSections(box geom.Rect) bool {
-	for _, r := range v.pennants {
-		if r.Inset(-v.mm(9)).Overlaps(box) {
-			return false
-		}
-	}
-	return true
+	return !clash(v.pennants, box.Inset(-v.mm(9)))
+}
+
+// clash reports whether a box meets any of a list.
+func clash(list []geom.Rect, box geom.Rect) bool {
+	return slices.ContainsFunc(list, box.Overlaps)
 }
 
 // clearOfTees reports whether no tee runs through a box.
@@ -195,20 +207,20 @@ func (v *view) roomFor(box geom.Rect) bool {
 }
 
 // apart reports whether a box is clear of tees, hangers, labels and lights.
-func (v *view) apart(box geom.Rect) bool {
-	for _, list := range [][]geom.Rect{v.keep, v.labelled} {
-		for _, r := range list {
-			if r.Overlaps(box) {
-				return false
-			}
-		}
+func (v *view) apart(box geom.Rect) bool { return v.overTees(box) && v.clearOfTees(box) }
+
+// overTees reports whether a box is clear of all that a white ground may not
+// hide: main tees, hangers, labels and lights.
+func (v *view) overTees(box geom.Rect) bool {
+	if clash(v.keep, box) || clash(v.labelled, box) {
+		return false
 	}
 	for _, l := range v.c.Lights {
 		if l.Box.Overlaps(box) {
 			return false
 		}
 	}
-	return v.clearOfTees(box)
+	return true
 }
 
 // opaque adds words on a white ground, so that no dashed line runs through them.
@@ -276,6 +288,9 @@ func (v *view) freeButMain(pl *marks.Placer, box geom.Rect, m ceiling.Main) bool
 			return false
 		}
 	}
+	if clash(v.pennants, box) || clash(v.labelled, box) {
+		return false
+	}
 	lines := v.c.XLines
 	at := func(l ceiling.TeeLine) bool { return box.X().Holds(l.At) }
 	if !v.c.MainsAlongX {
@@ -302,9 +317,25 @@ func (v *view) panelLabels(pl *marks.Placer) {
 		for _, q := range [][2]geom.Length{{0, 1}, {0, -1}, {1, 0}, {-1, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}, {2, 2}, {-2, 2}, {2, -2}, {-2, -2}} {
 			places = append(places, at.Add(geom.Pt(q[0]*b.W()/7, q[1]*b.H()/7)))
 		}
-		g, ok := pl.Label(string(c.Mark), false, at, places...)
+		if g, ok := v.onCell(pl, string(c.Mark), b, places); ok {
+			v.put(pl, g, true)
+			continue
+		}
+		g, ok := pl.Label(string(c.Mark), false, at, v.around(at)...)
 		v.put(pl, g, ok)
 	}
+}
+
+// onCell lays a mark on a cell without a string, at the first clear place.
+func (v *view) onCell(pl *marks.Placer, mark string, cell geom.Rect, places []geom.Point) (drawing.Group, bool) {
+	for _, at := range places {
+		g := marks.Label(mark, false, at, v.s)
+		box := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.3))
+		if cell.Union(box) == cell && pl.Free(box) && v.apart(box) {
+			return g, true
+		}
+	}
+	return drawing.Group{}, false
 }
 
 // crossLabels names one cross tee of each mark, with a string to it.

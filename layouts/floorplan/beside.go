@@ -7,6 +7,7 @@ import (
 	"roomwright/geom/measure"
 	"roomwright/layouts/dimension"
 	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
 	"roomwright/layouts/marks"
 	"roomwright/layouts/paper"
 	"roomwright/layouts/planwalls"
@@ -22,7 +23,7 @@ func degrees(a, b geom.Point) int {
 func (v *view) dimensions() {
 	all := drawing.Bounds(v.out, v.s)
 	outer := v.r.Plan.Taped.Bounds()
-	names := min(all.Min.X, outer.Min.X) - v.mm(44)
+	names := min(all.Min.X, outer.Min.X) - v.nameSpace()
 	for _, d := range v.sides {
 		var rows []dimension.Row
 		stops := []geom.Length{d.Along(0), d.Along(d.Length)}
@@ -31,20 +32,50 @@ func (v *view) dimensions() {
 			parts = append(parts, d.Along(g.From), d.Along(g.To))
 		}
 		if len(parts) > 2 {
-			rows = append(rows, dimension.Row{Name: "openings, wall " + d.Wall.Name, At: ascending(parts)})
+			rows = append(rows, dimension.Row{Name: partsName(d), At: ascending(parts)})
 		}
-		rows = append(rows, dimension.Row{Name: "wall " + d.Wall.Name + ", as taped", At: ascending(stops), Also: true})
+		rows = append(rows, dimension.Row{Name: wholeName(d), At: ascending(stops), Also: true})
 		c := dimension.Chain{
 			Side: d.Page, Object: d.Edge(), Rows: rows, Datum: d.Along(0),
 			NamesX: names, Scale: v.s, Show: v.show,
 		}
-		if len(d.Wall.Openings) > 0 && (d.Page == dimension.LeftOf || d.Page == dimension.RightOf) {
-			c.First = paper.MM(17) // the marks of its section stand before the first row
+		if len(d.Wall.Openings) > 0 {
+			// The marks of its section stand before the first row.
+			c.First = paper.MM(13)
+			if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
+				c.First = paper.MM(17)
+			}
 		}
 		e, _ := c.Draw()
 		v.add(e...)
 	}
 }
+
+// nameSpace returns how far left of the walls the names of rows begin: past the
+// rows at the left where those carry a figure out at their upper end.
+func (v *view) nameSpace() geom.Length {
+	wide, out := v.mm(27), v.mm(17)
+	for _, d := range v.sides {
+		if d.Page == dimension.Above || d.Page == dimension.Below {
+			for _, name := range []string{partsName(d), wholeName(d)} {
+				wide = max(wide, v.s.Real(lettering.Width(name, paper.MM(2.4), false)))
+			}
+			continue
+		}
+		last := d.Length
+		for _, g := range gaps(d) {
+			last = min(last, g.From, d.Length-g.To)
+		}
+		if v.s.OnPaper(last) < paper.MM(1.8)+lettering.Width(v.show.Figure(last), paper.MM(2.8), false) {
+			out = v.mm(36)
+		}
+	}
+	return wide + out
+}
+
+// partsName and wholeName are the names of the two rows outside a wall.
+func partsName(d planwalls.Side) string { return "openings, wall " + d.Wall.Name }
+func wholeName(d planwalls.Side) string { return "wall " + d.Wall.Name + ", as taped" }
 
 // ascending sorts positions and drops doubles.
 func ascending(list []geom.Length) []geom.Length {

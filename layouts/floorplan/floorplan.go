@@ -2,6 +2,7 @@ package floorplan
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"roomwright/geom"
@@ -21,10 +22,11 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 	v := view{r: r, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}}
 	v.add(planwalls.Draw(v.sides, gaps, geom.In(48), v.s, v.used)...)
 	v.doors()
-	v.sections()
 	v.letters()
-	v.words()
 	v.dimensions()
+	pl := v.placer()
+	v.sections(pl)
+	v.words(pl)
 	return drawing.Plate{
 		Drawing: drawing.Drawing{Name: "plan", Title: "Floor plan, seen from above", Scale: s, Elements: v.out},
 		Notes:   v.notes(),
@@ -41,7 +43,7 @@ type view struct {
 	sides []planwalls.Side
 	out   []drawing.Element
 	used  map[string]bool // what the legend has to explain
-	clear []geom.Rect     // where words went
+	clear []geom.Rect     // where letters of walls went
 }
 
 func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
@@ -115,42 +117,99 @@ func (v *view) swing(d planwalls.Side, x geom.Span, door room.Existing) []drawin
 	return append(out, drawing.Line{Style: drawing.Style{Layer: drawing.Door, Pen: drawing.P35}, A: foot, B: tip}, arc)
 }
 
-// sections marks where the sections on other sheets are cut.
-func (v *view) sections() {
+// placer knows what is drawn already, and that words stay in the room.
+func (v *view) placer() *marks.Placer {
+	pl := marks.NewPlacer(v.s)
+	pl.BlockElements(v.out)
+	for _, d := range v.sides {
+		pl.Block(geom.Polygon(d.Box(geom.Span{From: 0, To: d.Length}, geom.Span{From: -d.Finished - v.mm(0.8), To: d.Outer + v.mm(0.8)})).Bounds())
+	}
+	return pl
+}
+
+// sections marks where the sections on other sheets are cut, where there is
+// room for the marks.
+func (v *view) sections(pl *marks.Placer) {
 	for _, c := range cuts.Of(v.r) {
-		v.used["section"] = true
 		switch c.Kind {
 		case cuts.Header:
-			d := v.sides[c.Wall]
-			x := d.Wall.Openings[c.Opening].Rough.X().Mid()
-			way := marks.LeftWay
-			if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
-				way = marks.Up
-			}
-			off := v.mm(4.5)
-			if way == marks.Up {
-				off = v.mm(7.5)
-			}
-			v.add(marks.Pennant(c.Letter, d.At(x, d.Outer+off), way, v.s),
-				marks.Pennant(c.Letter, d.At(x, -d.Finished-off), way, v.s))
+			v.headerMarks(pl, c)
 		case cuts.Ceiling:
 			from, to := cuts.Inside(c, v.r.Plan.Finished.Bounds(), v.mm(5))
-			v.add(marks.Pennant(c.Letter, from, c.Look, v.s), marks.Pennant(c.Letter, to, c.Look, v.s))
+			for _, at := range []geom.Point{from, to} {
+				v.mark(pl, marks.Pennant(c.Letter, at, c.Look, v.s))
+			}
 		}
 	}
+}
+
+// headerMarks marks a section through a header on both sides of its wall.
+func (v *view) headerMarks(pl *marks.Placer, c cuts.Cut) {
+	d := v.sides[c.Wall]
+	way, off := marks.LeftWay, v.mm(4.5)
+	if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
+		way, off = marks.Up, v.mm(7.5)
+	}
+	wide := d.Wall.Openings[c.Opening].Rough.X()
+	for _, x := range []geom.Length{wide.Mid(), wide.From + wide.Len()/4, wide.To - wide.Len()/4} {
+		in := marks.Pennant(c.Letter, d.At(x, -d.Finished-off), way, v.s)
+		out := marks.Pennant(c.Letter, d.At(x, d.Outer+off), way, v.s)
+		if pl.Free(v.around(in)) && pl.Free(v.around(out)) {
+			v.mark(pl, in)
+			v.mark(pl, out)
+			return
+		}
+	}
+}
+
+// around returns the box of a mark with a little air.
+func (v *view) around(g drawing.Group) geom.Rect {
+	return drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.4))
+}
+
+// mark adds a section mark where there is room for it.
+func (v *view) mark(pl *marks.Placer, g drawing.Group) {
+	if !pl.Free(v.around(g)) {
+		return
+	}
+	v.used["section"] = true
+	v.add(g)
+	pl.BlockElements([]drawing.Element{g})
+	pl.Block(v.around(g))
 }
 
 // letters puts the letter of each wall inside the room, with the triangle of
 // its elevation before it.
 func (v *view) letters() {
 	for _, d := range v.sides {
-		x := v.letterPlace(d)
-		in := -d.Finished
-		at := d.At(x, in-v.mm(4.4))
-		v.add(marks.WallLetter(d.Wall.Name, at, d.Page, v.s))
-		tip, left, right := d.At(x, in-v.mm(8.6)), d.At(x-v.mm(1.6), in-v.mm(11.4)), d.At(x+v.mm(1.6), in-v.mm(11.4))
-		v.add(drawing.Area{Layer: drawing.Symbols, Outline: []geom.Point{tip, left, right}, Fill: drawing.Black})
+		for _, x := range []geom.Length{v.letterPlace(d), d.Length / 4, d.Length * 3 / 4} {
+			g := v.letter(d, x)
+			box := v.around(g)
+			if slices.ContainsFunc(v.clear, box.Overlaps) {
+				continue
+			}
+			v.clear = append(v.clear, box)
+			v.add(g.Elements...)
+			break
+		}
 	}
+}
+
+// letter returns the letter of a wall and the triangle before it.
+func (v *view) letter(d planwalls.Side, x geom.Length) drawing.Group {
+	in := -d.Finished
+	box := drawing.Bounds([]drawing.Element{marks.WallLetter(d.Wall.Name, geom.Point{}, d.Page, v.s)}, v.s)
+	deep := box.H()
+	if d.Page == dimension.LeftOf || d.Page == dimension.RightOf {
+		deep = box.W()
+	}
+	tip := in - v.mm(3) - deep
+	return drawing.Group{Elements: []drawing.Element{
+		marks.WallLetter(d.Wall.Name, d.At(x, in-v.mm(1.6)-deep/2), d.Page, v.s),
+		drawing.Area{Layer: drawing.Symbols, Fill: drawing.Black, Outline: []geom.Point{
+			d.At(x, tip), d.At(x-v.mm(1.6), tip-v.mm(2.8)), d.At(x+v.mm(1.6), tip-v.mm(2.8)),
+		}},
+	}}
 }
 
 // letterPlace returns a place along the wall for its letter, clear of doors,
@@ -186,12 +245,7 @@ func (v *view) letterPlace(d planwalls.Side) geom.Length {
 }
 
 // words says in the middle of the room what it is, and names doors and openings.
-func (v *view) words() {
-	pl := marks.NewPlacer(v.s)
-	pl.BlockElements(v.out)
-	for _, d := range v.sides {
-		pl.Block(geom.Polygon(d.Box(geom.Span{From: 0, To: d.Length}, geom.Span{From: -d.Finished - v.mm(0.8), To: d.Outer + v.mm(0.8)})).Bounds())
-	}
+func (v *view) words(pl *marks.Placer) {
 	for _, d := range v.sides {
 		for _, h := range d.Wall.Doors {
 			if !h.Clear.Empty() {
@@ -211,9 +265,21 @@ func (v *view) words() {
 	for _, up := range []float64{0, 10, -10, 20, -20, 30, -30} {
 		places = append(places, mid.Add(geom.Pt(0, v.mm(up))))
 	}
-	if e, ok := pl.Words(lines, paper.MM(2.8), false, drawing.Words, places...); ok {
+	if e, ok := v.fit(pl, lines, paper.MM(2.8), places); ok {
 		v.add(e...)
 	}
+}
+
+// fit sets words at the first of the places in the room that is free.
+func (v *view) fit(pl *marks.Placer, lines []string, cap paper.Length, places []geom.Point) ([]drawing.Element, bool) {
+	room := v.r.Plan.Finished.Bounds()
+	for _, at := range places {
+		e, ok := pl.Words(lines, cap, false, drawing.Words, at)
+		if ok && room.Union(drawing.Bounds(e, v.s)) == room {
+			return e, true
+		}
+	}
+	return nil, false
 }
 
 // size writes the width and height of an opening.
@@ -229,7 +295,7 @@ func (v *view) name(pl *marks.Placer, d planwalls.Side, x geom.Span, lines []str
 			places = append(places, d.At(x.Mid()+off, -d.Finished-v.mm(in)))
 		}
 	}
-	if e, ok := pl.Words(lines, paper.MM(2.4), false, drawing.Words, places...); ok {
+	if e, ok := v.fit(pl, lines, paper.MM(2.4), places); ok {
 		v.add(e...)
 		pl.BlockElements(e)
 	}

@@ -137,7 +137,8 @@ func lookAt(a, b geom.Point, room geom.Polygon) []drawing.Element {
 	}}
 	w := width("this sheet", capWords, false)
 	reach := geom.Length(math.Round(math.Abs(x)*float64(w/2)+math.Abs(y)*float64(capWords/2))) + mm(1.9)
-	if box, ok := thisSheet(room, along(back, x, y, -reach)); ok {
+	triangle := drawing.Bounds(elements, paper.Full()).Inset(-mm(0.6))
+	if box, ok := thisSheet(room, along(back, x, y, -reach)); ok && !box.Overlaps(triangle) {
 		elements = append(elements, inBox("this sheet", box))
 	}
 	return elements
