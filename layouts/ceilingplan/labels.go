@@ -245,8 +245,7 @@ func (v *view) mainLabels(pl *marks.Placer) {
 				} else {
 					at.Y += sign * k * v.mm(2)
 				}
-				box := geom.Rect{Min: at, Max: at}
-				box = geom.RectOf(at.X-v.s.Real(w)/2, at.Y-v.s.Real(h)/2, at.X+v.s.Real(w)/2, at.Y+v.s.Real(h)/2)
+				box := geom.RectOf(at.X-v.s.Real(w)/2, at.Y-v.s.Real(h)/2, at.X+v.s.Real(w)/2, at.Y+v.s.Real(h)/2)
 				if !v.onMain(m, at, b) || !v.freeButMain(pl, box, m) {
 					continue
 				}

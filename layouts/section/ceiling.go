@@ -200,12 +200,10 @@ func (v *overhead) grid() {
 		lines = v.c.YLines
 	}
 	cut := drawing.Style{Layer: drawing.MainTee, Pen: drawing.P50}
-	var at []geom.Length
 	for _, l := range lines {
 		p := geom.Pt(l.At, l.At)
 		x := v.across(p)
 		if v.span.Holds(x) {
-			at = append(at, x)
 			v.add(drawing.Line{Style: cut, A: geom.Pt(x-v.c.TeeFace/2, v.c.Face), B: geom.Pt(x+v.c.TeeFace/2, v.c.Face)},
 				drawing.Line{Style: cut, A: geom.Pt(x, v.c.Face), B: geom.Pt(x, v.c.Face+v.c.TeeHeight)})
 		}
