@@ -1,7 +1,9 @@
 package ceilingplan
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"roomwright/geom"
@@ -94,13 +96,34 @@ func (v *view) tables() []drawing.Table {
 			k = len(pieces.Rows)
 			index[key] = k
 			counts = append(counts, 0)
-			pieces.Rows = append(pieces.Rows, []string{string(p.Mark), p.Name, p.Profile.Name, "", v.cutTo(p)})
+			pieces.Rows = append(pieces.Rows, []string{string(p.Mark), v.what(p), p.Profile.Name, "", v.cutTo(p)})
 		}
 		counts[k]++
 		pieces.Rows[k][3] = fmt.Sprint(counts[k])
 	}
+	slices.SortStableFunc(pieces.Rows, func(a, b []string) int { return byMark(a[0], b[0]) })
 	return append([]drawing.Table{pieces}, v.wires()...)
 }
+
+// what names a piece; a wall angle with its wall.
+func (v *view) what(p piece.Piece) string {
+	for _, a := range v.c.Angles {
+		if a.Mark == p.Mark {
+			return p.Name + ", wall " + a.Wall
+		}
+	}
+	return p.Name
+}
+
+// byMark orders marks by their letters, then by their numbers.
+func byMark(a, b string) int {
+	la, na := split(a)
+	lb, nb := split(b)
+	return cmp.Or(cmp.Compare(order(la), order(lb)), cmp.Compare(la, lb), cmp.Compare(len(na), len(nb)), cmp.Compare(na, nb))
+}
+
+// order is the order in which a ceiling is hung.
+func order(letters string) int { return strings.Index("EMXWBL", letters) }
 
 // cutTo prints what a piece is cut to: a length, or width and height for a panel.
 func (v *view) cutTo(p piece.Piece) string {

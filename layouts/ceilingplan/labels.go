@@ -1,7 +1,6 @@
 package ceilingplan
 
 import (
-	"cmp"
 	"slices"
 
 	"roomwright/geom"
@@ -28,6 +27,7 @@ func (v *view) labels() {
 	v.overheadWords(pl)
 	v.panelLabels(pl)
 	v.crossLabels(pl)
+	v.angleLabels(pl)
 }
 
 // put adds a label that found a place.
@@ -113,99 +113,6 @@ func (v *view) clearOfTees(box geom.Rect) bool {
 	return true
 }
 
-// overheadWords names ducts and pipes, with their undersides: along them, on
-// them where they are wide enough, else beside them.
-func (v *view) overheadWords(pl *marks.Placer) {
-	for _, o := range narrowFirst(v.c.Obstacles) {
-		if o.Box.Empty() {
-			continue
-		}
-		turned := o.Box.H() > o.Box.W()
-		wide := o.Box.W()
-		if !turned {
-			wide = o.Box.H()
-		}
-		lines := []string{o.What + " above", "under " + v.show.Figure(o.Underside)}
-		aside := geom.Length(0)
-		if wide < v.mm(9) {
-			aside = wide/2 + v.mm(4.9)
-		}
-		for _, at := range v.overheadPlaces(o.Box, turned) {
-			placed := false
-			for _, off := range []geom.Length{aside, -aside} {
-				to := geom.Pt(at.X, at.Y+off)
-				if turned {
-					to = geom.Pt(at.X-off, at.Y)
-				}
-				if e := v.lines(lines, to, turned); v.roomFor(drawing.Bounds(e, v.s)) {
-					v.opaque(e)
-					pl.BlockElements(e)
-					v.labelled = append(v.labelled, drawing.Bounds(e, v.s))
-					placed = true
-					break
-				}
-			}
-			if placed {
-				break
-			}
-		}
-	}
-}
-
-// narrowFirst orders things above by how hard their words are to place.
-func narrowFirst(list []ceiling.Obstacle) []ceiling.Obstacle {
-	out := slices.Clone(list)
-	slices.SortStableFunc(out, func(a, b ceiling.Obstacle) int {
-		return cmp.Compare(min(a.Box.W(), a.Box.H()), min(b.Box.W(), b.Box.H()))
-	})
-	return out
-}
-
-// overheadPlaces returns the middles of the cells that a thing above crosses,
-// those without a light first.
-func (v *view) overheadPlaces(box geom.Rect, turned bool) []geom.Point {
-	var free, lit []geom.Point
-	for _, c := range v.c.Cells {
-		b := geom.Polygon(c.Shape).Bounds()
-		if !b.Overlaps(box) {
-			continue
-		}
-		at := geom.Pt(box.Mid().X, b.Mid().Y)
-		if !turned {
-			at = geom.Pt(b.Mid().X, box.Mid().Y)
-		}
-		if c.Light < 0 {
-			free = append(free, at)
-		} else {
-			lit = append(lit, at)
-		}
-	}
-	return append(free, lit...)
-}
-
-// lines sets words centred at a point, turned or level.
-func (v *view) lines(words []string, at geom.Point, turned bool) []drawing.Element {
-	const pitch, rise = 4.2, 2.4
-	var out []drawing.Element
-	for i, w := range words {
-		off := v.mm((float64(len(words)-1)/2-float64(i))*pitch - rise/2)
-		to := geom.Pt(at.X, at.Y+off)
-		if turned {
-			to = geom.Pt(at.X-off, at.Y)
-		}
-		out = append(out, drawing.Text{Layer: drawing.Words, At: to, String: w, Cap: paper.MM(rise), Anchor: drawing.Middle, Turned: turned})
-	}
-	return out
-}
-
-// roomFor reports whether words may stand in a box, well inside the room. The
-// thing they name may be behind them.
-func (v *view) roomFor(box geom.Rect) bool {
-	box = box.Inset(-v.mm(0.6))
-	room := v.c.Outline.Bounds().Inset(v.mm(1.4))
-	return v.apart(box) && room.Union(box) == room
-}
-
 // apart reports whether a box is clear of tees, hangers, labels and lights.
 func (v *view) apart(box geom.Rect) bool { return v.overTees(box) && v.clearOfTees(box) }
 
@@ -221,13 +128,6 @@ func (v *view) overTees(box geom.Rect) bool {
 		}
 	}
 	return true
-}
-
-// opaque adds words on a white ground, so that no dashed line runs through them.
-func (v *view) opaque(e []drawing.Element) {
-	b := drawing.Bounds(e, v.s).Inset(-v.mm(0.5))
-	v.add(drawing.Area{Layer: drawing.Words, Outline: b.Polygon(), Fill: drawing.White})
-	v.add(e...)
 }
 
 // mainLabels lays the mark of each main tee on it, between hangers.
@@ -306,8 +206,9 @@ func (v *view) freeButMain(pl *marks.Placer, box geom.Rect, m ceiling.Main) bool
 
 // panelLabels writes in each cut panel's cell the mark of its panel.
 func (v *view) panelLabels(pl *marks.Placer) {
+	whole := map[piece.Mark]bool{} // whole panels are alike: one bears the mark
 	for _, c := range v.c.Cells {
-		if c.Mark == "" || c.Kind == ceiling.Whole {
+		if c.Mark == "" || (c.Kind == ceiling.Whole && whole[c.Mark]) {
 			continue
 		}
 		b := geom.Polygon(c.Shape).Bounds()
@@ -318,10 +219,31 @@ func (v *view) panelLabels(pl *marks.Placer) {
 		}
 		if g, ok := v.onCell(pl, string(c.Mark), b, places); ok {
 			v.put(pl, g, true)
+			whole[c.Mark] = c.Kind == ceiling.Whole
+			continue
+		}
+		if c.Kind == ceiling.Whole {
 			continue
 		}
 		g, ok := pl.Label(string(c.Mark), false, at, v.around(at)...)
 		v.put(pl, g, ok)
+	}
+}
+
+// angleLabels names the wall angle of each wall, with a string to it.
+func (v *view) angleLabels(pl *marks.Placer) {
+	for _, a := range v.c.Angles {
+		for _, d := range v.sides {
+			if d.Wall.Name != a.Wall {
+				continue
+			}
+			for _, eighth := range []geom.Length{2, 6, 3, 5, 1, 7, 4} {
+				target := d.At(d.Length*eighth/8+v.mm(2), -d.Finished-v.leg()/2)
+				if g, ok := pl.Label(string(a.Mark), true, target, v.around(target)...); v.put(pl, g, ok) {
+					break
+				}
+			}
+		}
 	}
 }
 
