@@ -35,6 +35,7 @@ type rest struct {
 type start struct {
 	cut   geom.Length // off the factory end
 	from  int         // index of the rest it is cut from, -1 for a new length
+	both  bool        // the last stick is what was cut off the first
 	sums  [4]geom.Length
 	cover []geom.Length // ends of the sticks, along the run
 }
@@ -67,22 +68,28 @@ func (b *builder) mains() {
 			if len(best.cover) > 1 {
 				s.Mark = piece.Mark(fmt.Sprintf("%s-%d", m.Mark, k+1))
 			}
+			last := k == len(best.cover)-1
 			again := k == 0 && best.from >= 0
-			if again {
+			switch {
+			case again:
 				s.Stock = rests[best.from].stock
 				rests = append(rests[:best.from:best.from], rests[best.from+1:]...)
-			} else {
+			case best.both && last:
+				again = true
+				s.Stock = m.Sticks[0].Stock
+			default:
 				b.out.MainSticks++
 				s.Stock = b.out.MainSticks
 			}
 			m.Sticks = append(m.Sticks, s)
 			switch {
-			case k < len(best.cover)-1:
+			case !last:
 				m.Splices = append(m.Splices, flip(run.at(from+end, at)))
 				before = append(before, from+end)
+			case again: // no more than two from one length
 			case k > 0:
 				rests = append(rests, rest{s.Stock, s.Length})
-			case !again: // no more than two runs from one length
+			default:
 				rests = append(rests, rest{s.Stock, best.cut + s.Length})
 			}
 			pos = end
@@ -102,6 +109,10 @@ func (b *builder) begin(length, lead, from geom.Length, rests []rest, before []g
 		s.from = rest
 		if rest < 0 {
 			s.sums[0]++
+			if n := len(s.cover); n > 1 && length-b.gap-s.cover[n-2] <= cut {
+				s.both = true
+				s.sums[0]--
+			}
 		}
 		for _, end := range s.cover[:len(s.cover)-1] {
 			for _, other := range before {

@@ -80,5 +80,5 @@ func (b *builder) tiltOver(width, length, thick geom.Length) geom.Length {
 	if h == 0 {
 		return 0
 	}
-	return (max(h, b.tee+thick) - b.tee).RoundUp(b.step)
+	return max(0, h-b.tee).RoundUp(b.step)
 }
