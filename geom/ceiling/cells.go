@@ -135,7 +135,7 @@ func (b *builder) panelMark(c *Cell, marks map[string]piece.Mark) piece.Mark {
 	}
 	k := strings.Join(key, "|")
 	if marks[k] == "" {
-		marks[k] = piece.Mark(fmt.Sprintf("B%d", len(marks)+1))
+		marks[k] = piece.Mark(fmt.Sprintf("N%d", len(marks)+1))
 	}
 	return marks[k]
 }
@@ -145,7 +145,7 @@ func (b *builder) angles() {
 	for i, p := range b.outline {
 		q := b.outline[(i+1)%len(b.outline)]
 		b.out.Angles = append(b.out.Angles, Angle{
-			Mark: piece.Mark(fmt.Sprintf("E%d", i+1)), Wall: b.room.Walls[i].Name, From: p, To: q, Length: distance(p, q),
+			Mark: piece.Mark(fmt.Sprintf("J%d", i+1)), Wall: b.room.Walls[i].Name, From: p, To: q, Length: distance(p, q),
 		})
 	}
 }

@@ -146,6 +146,6 @@ func (b *builder) markCrosses() {
 	})
 	for i := range b.out.Crosses {
 		c := &b.out.Crosses[i]
-		c.Mark = piece.Mark(fmt.Sprintf("X%d", 1+slices.Index(list, of(c))))
+		c.Mark = piece.Mark(fmt.Sprintf("K%d", 1+slices.Index(list, of(c))))
 	}
 }

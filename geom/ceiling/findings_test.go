@@ -397,7 +397,7 @@ func TestMarks(t *testing.T) {
 		alike[string(p.Mark)] = key
 	}
 	want(t, "pieces", len(c.Pieces), 4+4+21+24+48, worked+", W1 and W4: angles, sticks, long and short tees, panels")
-	want(t, "a cell", string(c.Cells[0].Mark)+string(c.Cells[9].Mark), "B1W", worked)
+	want(t, "a cell", string(c.Cells[0].Mark)+string(c.Cells[9].Mark), "N1W", worked)
 }
 
 func TestFeetAndInches(t *testing.T) {

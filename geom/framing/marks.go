@@ -70,8 +70,9 @@ func (b *builder) staying(m *Member, count map[string]int) string {
 
 // prefix is what the marks of new pieces begin with: the wall's name, with a
 // hyphen where a number after it could be read as another mark. R stands for
-// what is removed, L for lights, M for main tees, and P onwards for the rows
-// of a ceiling.
+// what is removed, F for boards, J, K, L, M and N for the wall angle, cross
+// tees, lights, main tees and border panels, and P onwards for the rows of a
+// ceiling.
 func (b *builder) prefix() string {
 	name := b.w.Name
 	letters := strings.IndexFunc(name, func(r rune) bool {
@@ -79,7 +80,7 @@ func (b *builder) prefix() string {
 	}) < 0
 	upper := strings.ToUpper(name)
 	first := upper[:min(1, len(upper))]
-	row := strings.Trim(upper, first) == "" && (first >= "P" || first == "L" || first == "M")
+	row := strings.Trim(upper, first) == "" && (first >= "P" || strings.Contains("FJKLMN", first))
 	if !letters || name == "" || row {
 		return name + "-"
 	}

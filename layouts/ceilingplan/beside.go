@@ -123,7 +123,7 @@ func byMark(a, b string) int {
 }
 
 // order is the order in which a ceiling is hung.
-func order(letters string) int { return strings.Index("EMXWBL", letters) }
+func order(letters string) int { return strings.Index("JMKWNL", letters) }
 
 // cutTo prints what a piece is cut to: a length, or width and height for a panel.
 func (v *view) cutTo(p piece.Piece) string {
