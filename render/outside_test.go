@@ -315,11 +315,12 @@ func TestModelMeasuresTheResult(t *testing.T) {
 			}
 		}
 		c := s.result.Ceiling
-		room := c.Outline.Bounds()
-		has("border at the left", c.XLines[0].At-room.Min.X)
-		has("border at the right", room.Max.X-c.XLines[len(c.XLines)-1].At)
-		has("border at the top", room.Max.Y-c.YLines[0].At)
-		has("border at the bottom", c.YLines[len(c.YLines)-1].At-room.Min.Y)
+		// The chains stand at the walls at the bottom and at the right.
+		o := c.Outline
+		has("border at the left", c.XLines[0].At-o[3].X)
+		has("border at the right", o[2].X-c.XLines[len(c.XLines)-1].At)
+		has("border at the top", o[1].Y-c.YLines[0].At)
+		has("border at the bottom", c.YLines[len(c.YLines)-1].At-o[2].Y)
 		has("a whole module", c.ModuleX)
 	}
 }

@@ -22,12 +22,11 @@ func (v *view) notes() []string {
 	case measure.FeetAndInches:
 		unit = "Feet and inches"
 	}
-	first := v.r.Plan.Sides[0].Wall
 	out := []string{
 		unit + ", to finished faces at ceiling height. Borders run from wall face to tee center.",
 		fmt.Sprintf("Face of the ceiling at %s above the finished floor; structure at %s. Free above the tees: %s at the least.",
 			v.show.Figure(c.Face), v.show.Figure(c.Structure), v.show.Figure(max(0, c.Clear))),
-		"Strings: the figures at the top go on wall " + first + " and on the wall facing it; the figures at the left on the two others.",
+		v.stringNote(),
 		"Panels are named by row and column, such as " + v.anyCell() + ".",
 	}
 	out = append(out, v.mainNotes()...)
@@ -102,7 +101,7 @@ func (v *view) tables() []drawing.Table {
 		pieces.Rows[k][3] = fmt.Sprint(counts[k])
 	}
 	slices.SortStableFunc(pieces.Rows, func(a, b []string) int { return byMark(a[0], b[0]) })
-	return append([]drawing.Table{pieces}, v.wires()...)
+	return append(append([]drawing.Table{pieces}, v.wires()...), v.facing()...)
 }
 
 // what names a piece; a wall angle with its wall.

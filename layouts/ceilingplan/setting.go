@@ -37,13 +37,12 @@ func (v *view) dimensions() {
 	for _, line := range strings {
 		names = min(names, room.Min.X-v.mm(4)-v.s.Real(lettering.Width(line, paper.MM(2.4), false)))
 	}
-	xs := stops(room.X(), v.c.XLines)
-	ys := stops(room.Y(), v.c.YLines)
-	v.names(xs, ys, f)
+	w := v.walls()
+	v.names(stops(room.X(), v.c.XLines), stops(room.Y(), v.c.YLines), f)
 
 	top := dimension.Stick{
-		From: room.Min.X, To: room.Max.X, Edge: f.Max.Y + v.mm(7), Flip: true, Datum: room.Min.X,
-		Marks: teeMarks(v.c.XLines, room.X(), room.Min.X), Scale: v.s, Show: v.show,
+		From: w.top.From, To: w.top.To, Edge: f.Max.Y + v.mm(7), Flip: true, Datum: w.top.From,
+		Marks: teeMarks(v.c.XLines, w.top, w.top.From), Scale: v.s, Show: v.show,
 	}
 	e, _ := top.Draw()
 	v.add(e...)
@@ -51,15 +50,16 @@ func (v *view) dimensions() {
 		v.add(drawing.Text{Layer: drawing.Words, At: geom.Pt(names, f.Max.Y+v.mm(13.8-4.2*float64(i))), String: line, Cap: paper.MM(2.4)})
 	}
 	left := dimension.Stick{
-		Upright: true, From: room.Max.Y, To: room.Min.Y, Edge: f.Min.X - v.mm(7), Datum: room.Max.Y,
-		Marks: teeMarks(v.c.YLines, room.Y(), room.Max.Y), Scale: v.s, Show: v.show,
+		Upright: true, From: w.left.To, To: w.left.From, Edge: f.Min.X - v.mm(7), Datum: w.left.To,
+		Marks: teeMarks(v.c.YLines, w.left, w.left.To), Scale: v.s, Show: v.show,
 	}
 	e, _ = left.Draw()
 	v.add(e...)
 
-	below := dimension.Chain{Side: dimension.Below, Object: f.Min.Y, Datum: room.Min.X, NamesX: names, Scale: v.s, Show: v.show}
-	right := dimension.Chain{Side: dimension.RightOf, Object: f.Max.X, Datum: room.Max.Y, Scale: v.s, Show: v.show}
-	if j, along := v.joistStops(room); len(j) > 2 {
+	// The chains stand at the two other walls, and are true there.
+	below := dimension.Chain{Side: dimension.Below, Object: f.Min.Y, Datum: w.bottom.From, NamesX: names, Scale: v.s, Show: v.show}
+	right := dimension.Chain{Side: dimension.RightOf, Object: f.Max.X, Datum: w.right.To, Scale: v.s, Show: v.show}
+	if j, along := v.joistStops(w); len(j) > 2 {
 		row := dimension.Row{Name: "joist centers", At: j, Merge: true}
 		if along {
 			below.Rows = append(below.Rows, row)
@@ -68,16 +68,29 @@ func (v *view) dimensions() {
 		}
 	}
 	below.Rows = append(below.Rows,
-		dimension.Row{Name: "borders, panels", At: xs},
-		dimension.Row{Name: "wall to wall", At: []geom.Length{room.Min.X, room.Max.X}, Also: true})
+		dimension.Row{Name: "borders, panels", At: stops(w.bottom, v.c.XLines)},
+		dimension.Row{Name: "wall " + v.r.Plan.Sides[2].Wall + ", finished", At: []geom.Length{w.bottom.From, w.bottom.To}, Also: true})
 	right.Rows = append(right.Rows,
-		dimension.Row{At: ys},
-		dimension.Row{At: []geom.Length{room.Min.Y, room.Max.Y}})
+		dimension.Row{At: stops(w.right, v.c.YLines)},
+		dimension.Row{At: []geom.Length{w.right.From, w.right.To}})
 	right.First = v.besideRows(below, right)
 	e, _ = below.Draw()
 	v.add(e...)
 	e, _ = right.Draw()
 	v.add(e...)
+}
+
+// walls is where each wall of the room begins and ends, along the page.
+type walls struct{ top, right, bottom, left geom.Span }
+
+// walls returns the ends of the four walls. In a room out of square the walls
+// facing each other do not begin at the same place.
+func (v *view) walls() walls {
+	o := v.c.Outline
+	return walls{
+		top: geom.Span{From: o[0].X, To: o[1].X}, right: geom.Span{From: o[2].Y, To: o[1].Y},
+		bottom: geom.Span{From: o[3].X, To: o[2].X}, left: geom.Span{From: o[3].Y, To: o[0].Y},
+	}
 }
 
 // besideRows returns how far out the rows at the right begin: past the figures
@@ -140,23 +153,30 @@ func teeMarks(lines []ceiling.TeeLine, whole geom.Span, datum geom.Length) []dim
 	return append(out, dimension.StickMark{At: far, Plain: true})
 }
 
-// joistStops returns the walls and the joist centres between them, and whether
-// they run along the page.
-func (v *view) joistStops(room geom.Rect) ([]geom.Length, bool) {
+// joistStops returns the ends of the wall at which the joist centres are
+// figured and the centres between them, and whether they run along the page.
+func (v *view) joistStops(w walls) ([]geom.Length, bool) {
 	if len(v.c.Joists) == 0 {
 		return nil, true
 	}
 	j := v.c.Joists[0]
 	upright := (j.To.Y - j.From.Y).Abs() > (j.To.X - j.From.X).Abs()
-	span := room.X()
+	span := w.bottom
 	if !upright {
-		span = room.Y()
+		span = w.right
 	}
 	out := []geom.Length{span.From, span.To}
 	for _, j := range v.c.Joists {
-		at := j.From.X
+		a, b := j.From, j.To
+		at := a.X
+		if upright && b.Y < a.Y {
+			at = b.X
+		}
 		if !upright {
-			at = j.From.Y
+			at = a.Y
+			if b.X > a.X {
+				at = b.Y
+			}
 		}
 		if span.From < at && at < span.To {
 			out = append(out, at)

@@ -11,26 +11,29 @@ import (
 // words. What it has placed is occupied from then on. Same calls, same places.
 type Placer struct {
 	scale paper.Scale
-	taken []geom.Rect // nothing may be put here
-	faint []geom.Rect // thin lines: no words; a label, being opaque, may lie here
-	hard  []geom.Rect // of those taken, what no string may cross
+	taken boxes // nothing may be put here
+	faint boxes // thin lines: no words; a label, being opaque, may lie here
+	hard  boxes // of those taken, what no string may cross
 }
 
 // NewPlacer returns a placer for a view at a scale, with nothing occupied.
-func NewPlacer(s paper.Scale) *Placer { return &Placer{scale: s} }
+func NewPlacer(s paper.Scale) *Placer {
+	pitch := on(s, bucket)
+	return &Placer{scale: s, taken: boxes{pitch: pitch}, faint: boxes{pitch: pitch}, hard: boxes{pitch: pitch}}
+}
 
 // Block says that nothing may be put on r; strings may cross it.
 func (p *Placer) Block(r geom.Rect) {
 	if !r.Empty() {
-		p.taken = append(p.taken, r)
+		p.taken.add(r)
 	}
 }
 
 // shield is Block, and strings may not cross r either.
 func (p *Placer) shield(r geom.Rect) {
 	if !r.Empty() {
-		p.taken = append(p.taken, r)
-		p.hard = append(p.hard, r)
+		p.taken.add(r)
+		p.hard.add(r)
 	}
 }
 
@@ -59,7 +62,7 @@ func (p *Placer) BlockElements(elements []drawing.Element) {
 			}
 		case drawing.Hatch:
 			for _, l := range e.Lines {
-				for _, r := range p.boxes(l[0], l[1], e.Pen) {
+				for _, r := range p.pieces(l[0], l[1], e.Pen) {
 					p.Block(r)
 				}
 			}
@@ -85,7 +88,7 @@ func (p *Placer) blockDimension(e drawing.Element) {
 	case drawing.Text:
 		p.shield(drawing.TextBox(e, p.scale))
 	case drawing.Line:
-		for _, r := range p.boxes(e.A, e.B, e.Pen) {
+		for _, r := range p.pieces(e.A, e.B, e.Pen) {
 			p.shield(r)
 		}
 	case drawing.Area:
@@ -96,20 +99,20 @@ func (p *Placer) blockDimension(e drawing.Element) {
 // blockLine blocks a line that matters.
 func (p *Placer) blockLine(style drawing.Style, a, b geom.Point) {
 	shielded := style.Layer == drawing.Dims || style.Layer == drawing.Symbols
-	for _, r := range p.boxes(a, b, style.Pen) {
+	for _, r := range p.pieces(a, b, style.Pen) {
 		switch {
 		case shielded:
 			p.shield(r)
 		case style.Pen < drawing.P25:
-			p.faint = append(p.faint, r)
+			p.faint.add(r)
 		default:
 			p.Block(r)
 		}
 	}
 }
 
-// boxes returns a line as thin boxes; a slanting one is cut into small ones.
-func (p *Placer) boxes(a, b geom.Point, pen drawing.Pen) []geom.Rect {
+// pieces returns a line as thin boxes; a slanting one is cut into small ones.
+func (p *Placer) pieces(a, b geom.Point, pen drawing.Pen) []geom.Rect {
 	half := on(p.scale, float64(pen)/200)
 	n := geom.Length(1)
 	if a.X != b.X && a.Y != b.Y {
@@ -127,16 +130,7 @@ func (p *Placer) boxes(a, b geom.Point, pen drawing.Pen) []geom.Rect {
 }
 
 // Free reports whether r shares no area with what is occupied.
-func (p *Placer) Free(r geom.Rect) bool { return clear(p.taken, r) && clear(p.faint, r) }
-
-func clear(list []geom.Rect, r geom.Rect) bool {
-	for _, t := range list {
-		if t.Overlaps(r) {
-			return false
-		}
-	}
-	return true
-}
+func (p *Placer) Free(r geom.Rect) bool { return p.taken.clear(r) && p.faint.clear(r) }
 
 // airMM is the white round what a placer puts down, in millimetres.
 const airMM = 0.6
@@ -152,7 +146,7 @@ func (p *Placer) Label(mark string, isNew bool, target geom.Point, candidates ..
 		at := candidates[i%len(candidates)]
 		box := labelBox(mark, isNew, at, p.scale)
 		around := box.Inset(-on(p.scale, airMM))
-		if !clear(p.taken, around) || i < len(candidates) && !clear(p.faint, around) {
+		if !p.taken.clear(around) || i < len(candidates) && !p.faint.clear(around) {
 			continue // places over thin lines only when there is no other
 		}
 		if box.Inset(on(p.scale, -0.5)).X().Holds(target.X) && box.Y().Holds(target.Y) {
@@ -160,7 +154,7 @@ func (p *Placer) Label(mark string, isNew bool, target geom.Point, candidates ..
 			return Label(mark, isNew, at, p.scale), true // it lies on its piece
 		}
 		eye := eyeOf(box, target.X > at.X, p.scale)
-		cord := p.boxes(eye, target, drawing.P18)
+		cord := p.pieces(eye, target, drawing.P18)
 		if !p.open(cord) {
 			continue
 		}
@@ -177,7 +171,7 @@ func (p *Placer) Label(mark string, isNew bool, target geom.Point, candidates ..
 // open reports whether a string may pass.
 func (p *Placer) open(cord []geom.Rect) bool {
 	for _, r := range cord {
-		if !clear(p.hard, r) {
+		if !p.hard.clear(r) {
 			return false
 		}
 	}
