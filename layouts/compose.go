@@ -30,6 +30,7 @@ func Compose(r setout.Result, o Options) (Set, []finding.Finding) {
 	}
 	set.Title, set.Units = r.Room.Title, r.Room.Units
 	c := composer{r: r, o: o, metric: r.Room.Units == measure.Millimetres, names: map[string]bool{}}
+	var left []sheet.List
 	for _, v := range c.views() {
 		sheets, told := sheet.Compose(v.spec)
 		set.Sheets = append(set.Sheets, sheets...)
@@ -40,11 +41,18 @@ func Compose(r setout.Result, o Options) (Set, []finding.Finding) {
 			})
 		}
 		if len(sheets) > 0 {
+			if list := sheets[0].Assumed; len(list) > 0 {
+				left = append(left, sheet.List{Heading: v.spec.Band.Big, Items: list})
+			}
 			c.model.put(v.spec.Main(sheets[0].Scale).Drawing, v.line)
 		}
 		for _, d := range v.spec.Sections {
 			c.model.put(d(sectionScale(sheets, v.spec)).Drawing, 0)
 		}
+	}
+	if len(left) > 0 {
+		sheets, _ := sheet.Compose(c.notes(left).spec)
+		set.Sheets = append(set.Sheets, sheets...)
 	}
 	set.Sheets = sheet.Number(set.Sheets)
 	set.Model = c.model.placed
@@ -76,6 +84,7 @@ type composer struct {
 type view struct {
 	spec sheet.Spec
 	on   []string
+	read []string // of these, what its remarks and assumed values are about; nil for all
 	line geom.Length
 }
 
@@ -83,10 +92,10 @@ type view struct {
 func (c *composer) views() []view {
 	var out []view
 	add := func(leave string, v view) {
-		if slices.Contains(c.r.Room.Drawing.LeaveOut, leave) {
+		if c.leftOut(leave) {
 			return
 		}
-		if slices.Contains(c.r.Room.Drawing.LeaveOut, leaveSections) {
+		if c.leftOut(leaveSections) {
 			v.spec.Sections = nil
 		}
 		out = append(out, v)
@@ -110,9 +119,16 @@ func (c *composer) views() []view {
 		s, v := &out[i].spec, out[i]
 		told := about(c.r.Findings, v.on...)
 		s.Cautions, s.Warnings, s.Remarks, s.Assumed = told.cautions, told.warnings, told.remarks, told.assumed
+		if v.read != nil && i > 0 {
+			read := about(c.r.Findings, v.read...)
+			s.Remarks, s.Assumed = read.remarks, read.assumed
+		}
 	}
 	return out
 }
+
+// leftOut reports whether the room file leaves a view out.
+func (c *composer) leftOut(view string) bool { return slices.Contains(c.r.Room.Drawing.LeaveOut, view) }
 
 // spec returns what all sheets share.
 func (c *composer) spec(name string, this int) sheet.Spec {
@@ -173,7 +189,7 @@ func (c *composer) units() string {
 	case measure.MillimetresOnly:
 		return "millimetres"
 	}
-	return "feet, inches, fractions"
+	return "feet and inches"
 }
 
 // key returns the small plan of the room.

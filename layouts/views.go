@@ -1,6 +1,8 @@
 package layouts
 
 import (
+	"fmt"
+
 	"roomwright/geom"
 	"roomwright/layouts/boards"
 	"roomwright/layouts/ceilingplan"
@@ -11,6 +13,7 @@ import (
 	"roomwright/layouts/floorplan"
 	"roomwright/layouts/paper"
 	"roomwright/layouts/section"
+	"roomwright/layouts/sheet"
 )
 
 // plan returns the sheet of the floor plan.
@@ -51,7 +54,7 @@ func (c *composer) ceiling() view {
 	r := c.r
 	s.Main = func(at paper.Scale) drawing.Plate { return ceilingplan.Draw(r, at) }
 	s.Band.Big, s.Band.Title = "Ceiling", "Reflected ceiling plan"
-	s.Band.DatumWord, s.Band.Datum = "ceiling above floor", r.Room.Show.Figure(r.Ceiling.Face)
+	s.Band.DatumWord, s.Band.Datum = "ceiling face at", r.Room.Show.Figure(r.Ceiling.Face)+" above floor"
 	s.Band.MeasuredTo, s.Band.Kind = "finished faces", "set-out drawing"
 	for _, k := range cuts.Of(r) {
 		if k.Kind == cuts.Ceiling {
@@ -75,7 +78,20 @@ func (c *composer) boards(i int) view {
 			on = append(on, "board "+b.Name)
 		}
 	}
-	return view{spec: s, on: on}
+	v := view{spec: s, on: on}
+	if !c.leftOut(leaveElevations) {
+		v.read = on[1:] // what is assumed of the wall stands on its own sheet
+	}
+	return v
+}
+
+// notes returns the sheet of what found no room elsewhere.
+func (c *composer) notes(lists []sheet.List) view {
+	s := c.spec("assumed", -1)
+	s.Lists = lists
+	s.Band.Big, s.Band.Title, s.Band.Subtitle = "Notes", "Assumed values", "where the room file says nothing"
+	s.Band.MeasuredTo, s.Band.Kind = "as on each sheet", "list"
+	return view{spec: s}
 }
 
 // slug returns the name of a wall as part of a file name.
@@ -83,7 +99,7 @@ func (c *composer) slug(i int) string {
 	if s := face.Of(c.r, i, paper.Full()).Slug(); s != "" {
 		return s
 	}
-	return "of-" + string(rune('0'+(i+1)/10)) + string(rune('0'+(i+1)%10))
+	return fmt.Sprintf("of-%02d", i+1)
 }
 
 // among returns the standard scales from one ratio to another, largest first.

@@ -155,7 +155,14 @@ func (c *composer) packWith(a arrangement, v view, shown []Draw) (page, bool) {
 		p.section, p.sections = s, len(shown)
 	}
 	settle(c.remarks(), false)
-	settle(c.assumed(), false)
+	if p.rest.assumed = c.assumed(); p.rest.assumed != nil {
+		for _, h := range homes(false) {
+			if h.take(p.rest.assumed) {
+				p.rest.assumed, p.text = nil, true
+				break
+			}
+		}
+	}
 
 	id := names()
 	p.elements = append(p.elements, v.put(a.field.Min.X, f.top, a.field.Max.X, false, c.spec.Metric, id))
@@ -184,8 +191,11 @@ func (c *composer) settleCautions(columns []*column, row *strip, p *page) {
 	var m matter = all
 	for _, col := range columns {
 		head, rest := m.part(col.box.W(), col.free())
-		if head != nil && col.take(head) {
-			m = rest
+		if head == nil || !col.take(head) {
+			continue
+		}
+		if m = rest; m == nil {
+			return
 		}
 	}
 	if row != nil && row.take(m) {

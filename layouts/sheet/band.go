@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"strings"
+
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/paper"
@@ -129,7 +131,13 @@ func (p *press) rows(x, down, step, tab, w geom.Length, fields []field) {
 			p.late.numberAt, p.late.numberW, p.late.number = geom.Pt(x+tab, p.base-y), w-tab, f.value
 			continue
 		}
-		p.put(x+tab, y, shorten(f.open(), capWords, false, w-tab), capWords, false)
+		lines := []string{shorten(f.open(), capWords, false, w-tab)}
+		if f.label == fileWord && i == len(fields)-1 {
+			lines = fileName(f.open(), w-tab)
+		}
+		for k, line := range lines {
+			p.put(x+tab, y+mm(4.2)*geom.Length(k), line, capWords, false)
+		}
 	}
 }
 
@@ -138,7 +146,27 @@ func (b Band) people() []field {
 }
 
 func (b Band) papers() []field {
-	return []field{{"date", b.Date}, {"revision", b.Revision}, {"number", b.Number}, {"file", b.File}}
+	return []field{{"date", b.Date}, {"revision", b.Revision}, {"number", b.Number}, {fileWord, b.File}}
+}
+
+// fileWord is the word before the name of the room file.
+const fileWord = "file"
+
+// fileName breaks the name of a file into two lines at most, where it can
+// after a hyphen, a dot, a line or a blank.
+func fileName(s string, w geom.Length) []string {
+	if width(s, capWords, false) <= w {
+		return []string{s}
+	}
+	runes := []rune(s)
+	n := len(runes)
+	for n > 1 && width(string(runes[:n]), capWords, false) > w {
+		n--
+	}
+	if k := strings.LastIndexAny(string(runes[:n]), "-._ "); k > 0 {
+		n = len([]rune(string(runes[:n])[:k])) + 1
+	}
+	return []string{string(runes[:n]), shorten(string(runes[n:]), capWords, false, w)}
 }
 
 // project sets the project and the room on one line.

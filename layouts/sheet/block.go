@@ -25,7 +25,8 @@ func (b block) at(x, top geom.Length, id func(string) string) drawing.Group {
 // need, be parted between two.
 type matter interface {
 	block(w geom.Length) block
-	// part returns the part that fits h, nil when none does, and the rest.
+	// part returns the part that fits h, nil when none does, and the rest, nil
+	// when there is none.
 	part(w, h geom.Length) (head, rest matter)
 }
 
@@ -57,7 +58,7 @@ type notes struct {
 
 func (n notes) block(w geom.Length) block {
 	elements, y := heading(n.heading, w)
-	const indent = 50 * geom.Length(tenth)
+	indent := max(50*geom.Length(tenth), width(strconv.Itoa(n.first+len(n.items)), capWords, true)+mm(1.6))
 	for i, item := range n.items {
 		elements = append(elements, words(0, y, strconv.Itoa(n.first+i+1), capWords, true))
 		for _, line := range wrap(item, capWords, false, min(w, widest)-indent) {
@@ -72,8 +73,11 @@ func (n notes) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(n.items), h, func(k int) geom.Length {
 		return notes{items: n.items[:k]}.block(w).h
 	})
-	if k == 0 {
+	switch k {
+	case 0:
 		return nil, n
+	case len(n.items):
+		return n, nil
 	}
 	head, rest := n, n
 	head.items, rest.items = n.items[:k], n.items[k:]
@@ -122,8 +126,11 @@ func (c cautions) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(c.items), h, func(k int) geom.Length {
 		return cautions{items: c.items[:k]}.block(w).h
 	})
-	if k == 0 {
+	switch k {
+	case 0:
 		return nil, c
+	case len(c.items):
+		return c, nil
 	}
 	return cautions{items: c.items[:k], more: c.more}, cautions{items: c.items[k:], more: true}
 }
@@ -183,8 +190,11 @@ func (l legend) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(l.samples), h, func(k int) geom.Length {
 		return legend{l.samples[:k]}.block(w).h
 	})
-	if k == 0 {
+	switch k {
+	case 0:
 		return nil, l
+	case len(l.samples):
+		return l, nil
 	}
 	return legend{l.samples[:k]}, legend{l.samples[k:]}
 }

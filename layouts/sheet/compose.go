@@ -18,21 +18,20 @@ func Compose(spec Spec) ([]Sheet, []string) {
 	var pages []page
 	rest := c.everything()
 	if spec.Main != nil {
-		first := c.first()
-		pages, rest = append(pages, first), first.rest
+		pages, rest = c.first()
+	} else {
+		pages, rest = c.on(rest)
 	}
-	for n := len(pages); rest.any(); n++ {
-		p := c.more(rest)
-		if p.rest.size() >= rest.size() {
-			// Nothing went on: what is left fits no sheet of this size.
-			c.say("some of the reading matter fits no sheet of this size")
-			break
-		}
-		pages, rest = append(pages, p), p.rest
+	if rest.any() {
+		c.say("some of the reading matter fits no sheet of this size")
 	}
 	out := make([]Sheet, len(pages))
 	for i, p := range pages {
-		out[i] = c.sheet(p, i, len(pages))
+		out[i] = c.sheet(p, i)
+	}
+	// No sheet is begun for values assumed alone: they are handed back.
+	if len(out) > 0 && rest.assumed != nil {
+		out[0].Assumed = c.spec.Assumed
 	}
 	return out, c.said
 }
@@ -45,7 +44,12 @@ type composer struct {
 	said  []string
 }
 
-func (c *composer) say(format string, a ...any) { c.said = append(c.said, fmt.Sprintf(format, a...)) }
+// say notes what could not be done as asked, once.
+func (c *composer) say(format string, a ...any) {
+	if s := fmt.Sprintf(format, a...); !slices.Contains(c.said, s) {
+		c.said = append(c.said, s)
+	}
+}
 
 // page is one sheet before its title band.
 type page struct {
@@ -61,6 +65,7 @@ type page struct {
 type rest struct {
 	sections []Draw
 	matter   []matter
+	assumed  matter // goes on to a sheet that there is anyway; nil when placed
 }
 
 func (r rest) any() bool { return len(r.sections)+len(r.matter) > 0 }
@@ -70,6 +75,9 @@ func (r rest) size() geom.Length {
 	h := geom.Length(len(r.sections)) * geom.Metre
 	for _, m := range r.matter {
 		h += m.block(mm(80)).h
+	}
+	if r.assumed != nil {
+		h += r.assumed.block(mm(80)).h
 	}
 	return h
 }
@@ -88,6 +96,13 @@ func (s Spec) clean() Spec {
 	}
 	s.Cautions, s.Warnings = list(s.Cautions), list(s.Warnings)
 	s.Remarks, s.Assumed = list(s.Remarks), list(s.Assumed)
+	lists := make([]List, 0, len(s.Lists))
+	for _, l := range s.Lists {
+		if l = (List{clean(l.Heading), list(l.Items)}); len(l.Items) > 0 {
+			lists = append(lists, l)
+		}
+	}
+	s.Lists = lists
 	b := &s.Band
 	for _, t := range []*string{
 		&b.Big, &b.Title, &b.Subtitle, &b.Project, &b.Room, &b.Units, &b.DatumWord, &b.Datum, &b.MeasuredTo, &b.Kind,
@@ -138,33 +153,57 @@ func (c *composer) candidates() []paper.Scale {
 	return smaller(out)
 }
 
-// first arranges the sheet with the main view: of all arrangements the one
-// with the largest scale, then the one that leaves least over.
-func (c *composer) first() page {
-	var best page
-	var found bool
+// on arranges continuation sheets until nothing is left, or nothing goes on.
+func (c *composer) on(r rest) ([]page, rest) {
+	var pages []page
+	for r.any() {
+		p := c.more(r)
+		if p.rest.size() >= r.size() {
+			break
+		}
+		pages, r = append(pages, p), p.rest
+	}
+	return pages, r
+}
+
+// first arranges the sheet with the main view and those that go on from it: of
+// all arrangements the one with the largest scale, then the one with the
+// fewest sheets, then the one that leaves least over for them.
+func (c *composer) first() ([]page, rest) {
+	large := int64(0)
+	views := make([]view, 0, 8)
+	fields := make([]arrangement, 0, 8)
 	for _, a := range c.arrangements() {
 		v, ok := c.largest(a.field)
-		if !ok {
+		switch {
+		case !ok, large > 0 && v.scale.Ratio > large:
 			continue
+		case v.scale.Ratio < large:
+			views, fields = views[:0], fields[:0]
 		}
-		p := c.pack(a, v)
-		if !found || v.scale.Ratio < best.main.scale.Ratio ||
-			(v.scale.Ratio == best.main.scale.Ratio && p.rest.size() < best.rest.size()) {
-			best, found = p, true
-		}
+		large = v.scale.Ratio
+		views, fields = append(views, v), append(fields, a)
 	}
-	if !found {
-		a := c.arrangements()[0]
+	if len(fields) == 0 {
 		s := c.candidates()
-		best = c.pack(a, c.mainAt(s[len(s)-1]))
-		c.say("the view %q does not fit %s at any scale", best.main.plate.Title, c.spec.Size.Name)
+		views, fields = append(views, c.mainAt(s[len(s)-1])), append(fields, c.arrangements()[0])
+		c.say("the view %q does not fit %s at any scale", views[0].plate.Title, c.spec.Size.Name)
 	}
-	if f := c.spec.Fixed; f != nil && best.main.scale != *f {
+	var best []page
+	var left rest
+	for i, a := range fields {
+		p := c.pack(a, views[i])
+		more, r := c.on(p.rest)
+		pages := append([]page{p}, more...)
+		if best == nil || len(pages) < len(best) || len(pages) == len(best) && p.rest.size() < best[0].rest.size() {
+			best, left = pages, r
+		}
+	}
+	if f := c.spec.Fixed; f != nil && large != f.Ratio {
 		c.say("at %s the view %q does not fit %s; drawn at %s",
-			f.Name, best.main.plate.Title, c.spec.Size.Name, best.main.scale.Name)
+			f.Name, views[0].plate.Title, c.spec.Size.Name, views[0].scale.Name)
 	}
-	return best
+	return best, left
 }
 
 // legendOf returns the samples of some plates, each once.
@@ -233,11 +272,14 @@ func (c *composer) everything() rest {
 			r.matter = append(r.matter, m)
 		}
 	}
+	for _, l := range c.spec.Lists {
+		r.matter = append(r.matter, notes{id: "list", heading: l.Heading, items: l.Items})
+	}
 	return r
 }
 
 // sheet puts the band on a page.
-func (c *composer) sheet(p page, i, of int) Sheet {
+func (c *composer) sheet(p page, i int) Sheet {
 	b := c.spec.Band
 	s := Sheet{ID: c.spec.ID, Size: c.spec.Size, Scale: paper.Full()}
 	s.Sections = p.section

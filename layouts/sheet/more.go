@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/paper"
@@ -35,7 +37,7 @@ func (c *composer) more(r rest) page {
 // moreWith arranges a continuation sheet with some sections at their scale.
 func (c *composer) moreWith(r rest, shown []view) page {
 	p := page{}
-	p.rest.sections = r.sections[len(shown):]
+	p.rest.sections, p.rest.assumed = r.sections[len(shown):], r.assumed
 	id := names()
 	var plates []drawing.Plate
 	for _, v := range shown {
@@ -55,8 +57,13 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	if len(c.spec.Cautions) > 0 && !carried(flow) {
 		flow = append([]matter{cautions{items: []string{reminder}}}, flow...)
 	}
-	p.rest.matter = settle(flow, columns)
+	p.rest.matter = settle(flow, columns, len(shown) == 0)
 	p.text = len(flow) > 0
+	for _, col := range columns {
+		if p.rest.assumed != nil && col.take(p.rest.assumed) {
+			p.rest.assumed = nil
+		}
+	}
 	for _, col := range columns {
 		p.elements = append(p.elements, col.draw(c.spec.Metric, id)...)
 	}
@@ -101,23 +108,44 @@ func (c *composer) rows(shown []view, p *page, id func(string) string) geom.Leng
 // reminder stands for the cautions on a continuation sheet.
 const reminder = "The cautions on the sheet that this one belongs to hold here too: read them first."
 
-// settle puts matter into the first column that takes it whole, else in parts
-// from column to column, and returns what is left.
-func settle(flow []matter, columns []*column) []matter {
+// settle puts matter into the first column that takes it whole, and returns
+// what is left. A list is parted between columns where all its parts find room
+// on the sheet, where it is longer than any column, and where it would be the
+// first on a sheet without sections, which must not stay empty.
+func settle(flow []matter, columns []*column, bare bool) []matter {
 	var left []matter
-next:
+	tall := geom.Length(0)
+	for _, col := range columns {
+		tall = max(tall, col.free())
+	}
 	for _, m := range flow {
-		for _, col := range columns {
-			if col.take(m) {
-				continue next
+		if slices.ContainsFunc(columns, func(col *column) bool { return col.take(m) }) {
+			_, sign := m.(cautions)
+			bare = bare && sign
+			continue
+		}
+		before := make([]int, len(columns))
+		tail := m
+		for i, col := range columns {
+			before[i] = len(col.body)
+			head, rest := tail.part(col.box.W(), col.free())
+			if head == nil || !col.take(head) {
+				continue
+			}
+			if tail = rest; tail == nil {
+				break
 			}
 		}
-		for _, col := range columns {
-			if head, tail := m.part(col.box.W(), col.free()); head != nil && col.take(head) {
-				if m = tail; m == nil {
-					continue next
-				}
+		_, sign := m.(cautions)
+		if tail == nil || sign || bare || m.block(columns[0].box.W()).h > tall {
+			bare = false
+			if tail != nil {
+				left = append(left, tail)
 			}
+			continue
+		}
+		for i, col := range columns {
+			col.body = col.body[:before[i]]
 		}
 		left = append(left, m)
 	}

@@ -164,6 +164,9 @@ func (s *strip) take(m matter) bool {
 		}
 	}
 	b := m.block(w)
+	if t, ok := m.(table); ok && b.h > s.box.H() && len(t.Rows) >= 4 {
+		b = t.folded(2)
+	}
 	if b.h > s.box.H() || b.w > left {
 		return false
 	}

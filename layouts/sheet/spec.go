@@ -25,10 +25,17 @@ type Spec struct {
 	Warnings []string
 	Remarks  []string // other findings
 	Assumed  []string // values taken that the room file does not give
+	Lists    []List   // anything else to read, where there is no main view
 
 	Key    Key
 	Band   Band
 	Metric bool // the scale bar in metres
+}
+
+// List is a numbered list under a heading.
+type List struct {
+	Heading string
+	Items   []string
 }
 
 // Key is the small plan inside the key square.
@@ -70,6 +77,7 @@ type Sheet struct {
 	Scale      paper.Scale // of the main view; 1:1 where there is none
 	Sections   paper.Scale // of its sections; zero where there are none
 	Elements   []drawing.Element
+	Assumed    []string // values assumed that found no room on the sheets of their spec
 
 	late late
 }

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/paper"
@@ -9,8 +11,10 @@ import (
 // table is a list of rows under a heading.
 type table struct {
 	drawing.Table
-	id   string
-	more bool
+	id    string
+	more  bool
+	again bool          // a further group of rows beside the first: no heading of its own
+	cols  []geom.Length // the widths of all groups, nil for a table in one
 }
 
 const (
@@ -88,6 +92,9 @@ func (t table) wide() geom.Length {
 // columns returns the widths of the columns within w: the widest columns of
 // words give way first.
 func (t table) columns(w geom.Length) []geom.Length {
+	if t.cols != nil {
+		return slices.Clone(t.cols)
+	}
 	cols := t.natural()
 	for over := sum(cols) - w; over > 0; over = sum(cols) - w {
 		first, second := -1, geom.Length(0)
@@ -125,6 +132,9 @@ func (t table) block(w geom.Length) block {
 	}
 	full := max(x-gap, min(w, width(t.name(), capHeading, true)))
 	elements, y := heading(t.name(), full)
+	if t.again {
+		elements = elements[1:]
+	}
 	put := func(i int, y geom.Length, s string, cap paper.Length, bold bool) {
 		if s == "" {
 			return
@@ -169,12 +179,39 @@ func (t table) block(w geom.Length) block {
 	return block{id: t.id, title: t.name(), elements: elements, w: full, h: -(y + rowPitch) + belowWords}
 }
 
+// foldApart is the white between two groups of rows.
+const foldApart = 80 * geom.Length(tenth)
+
+// folded returns the table with its rows in groups side by side under one
+// heading.
+func (t table) folded(groups int) block {
+	t.cols = t.natural()
+	each := (len(t.Rows) + groups - 1) / groups
+	w := sum(t.cols) + mm(5)*geom.Length(len(t.Columns)-1)
+	var out block
+	for i := 0; i*each < len(t.Rows); i++ {
+		some := t
+		some.Rows, some.again = t.Rows[i*each:min((i+1)*each, len(t.Rows))], i > 0
+		b := some.block(w)
+		if i == 0 {
+			out = b
+			continue
+		}
+		out.elements = append(out.elements, drawing.Place(b.elements, paper.Full(), geom.Pt(out.w+foldApart, 0))...)
+		out.w, out.h = out.w+foldApart+b.w, max(out.h, b.h)
+	}
+	return out
+}
+
 func (t table) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(t.Rows), h, func(k int) geom.Length {
 		some := t
 		some.Rows = t.Rows[:k]
 		return some.block(w).h
 	})
+	if k == len(t.Rows) {
+		return t, nil
+	}
 	// One row alone under a heading is not worth parting a table for.
 	if k == 0 || (k == 1 && len(t.Rows) > 1) {
 		return nil, t

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -29,8 +30,12 @@ const widest = 1160 * geom.Length(tenth)
 // mm returns so many millimetres of paper in the axes of a sheet.
 func mm(v float64) geom.Length { return geom.Length(paper.MM(v)) }
 
+// fraction finds a whole number and a fraction joined as a room file writes
+// them.
+var fraction = regexp.MustCompile(`\b(\d+)-(\d+/\d+)\b`)
+
 // clean returns s without control characters, runs of white space as one
-// space: a text as it may stand in one line of a drawing.
+// space, and 1-1/4 as 1 1/4: a text as it may stand in one line of a drawing.
 func clean(s string) string {
 	s = strings.Map(func(r rune) rune {
 		switch {
@@ -41,7 +46,7 @@ func clean(s string) string {
 		}
 		return r
 	}, s)
-	return strings.Join(strings.Fields(s), " ")
+	return fraction.ReplaceAllString(strings.Join(strings.Fields(s), " "), "$1 $2")
 }
 
 // width returns the printed width of s.
