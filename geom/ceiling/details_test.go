@@ -250,3 +250,99 @@ func TestNamedLongLights(t *testing.T) {
 		t.Errorf("cells that do not touch: %+v", f)
 	}
 }
+
+// TestLeastBeforeEqual: where equal mean borders would put one under the
+// least, that one is the least, and the other no wider than it must be.
+func TestLeastBeforeEqual(t *testing.T) {
+	src := worked + ": 169 at the narrowest leaves 25 beside six modules; by the mean 13-1/4 and 11-3/4; " + borders
+	r, plan := quad(geom.Pt(0, 0), geom.Pt(geom.In(172), 0), geom.Pt(geom.In(169), geom.In(-144)), geom.Pt(0, geom.In(-144)))
+	c, _ := build(t, r, plan)
+	want(t, "left and right", places(c.Strategy[0].LeftBorder, c.Strategy[0].RightBorder), "13 12", src)
+}
+
+// TestWallToWall: in a room no wider than a module the cross tees lie on the
+// wall angle at both ends, and there are no mains to hang.
+func TestWallToWall(t *testing.T) {
+	r, plan := oblong(geom.In(100), geom.In(20))
+	r.Ceiling.Mains.Along, r.Ceiling.EdgeGap = 0, given(inches(0.125))
+	c, list := build(t, r, plan)
+	want(t, "mains", len(c.Mains), 0, worked)
+	want(t, "tees", len(c.Crosses), 4, worked)
+	for _, p := range c.Pieces {
+		if p.Name == "cross tee" && (p.Ends != "square, cut both ends" || p.Length != inches(19.75)) {
+			t.Errorf("%+v", p)
+		}
+	}
+	want(t, "hangers asked for", len(rule(list, "hangers at joists")), 0, worked)
+}
+
+func TestBearing(t *testing.T) {
+	src := worked + ": half of 9/16 less 1/4 is 1/32; half of 15/16 less 1/4 is 7/32"
+	for _, test := range []struct {
+		face   geom.Length
+		panel  geom.Length
+		warned int
+	}{{inches(0.9375), 0, 0}, {inches(0.5625), 0, 1}, {inches(0.5625), inches(23.875), 0}} {
+		r, plan := base()
+		r.Ceiling.Grid.TeeFace = given(test.face)
+		if test.panel > 0 {
+			r.Ceiling.Panel.Size = room.Size{W: test.panel, H: test.panel}
+		}
+		_, list := build(t, r, plan)
+		want(t, places(test.face, test.panel), len(rule(list, "bearing of the panels")), test.warned, src)
+	}
+	r, plan := base()
+	r.Ceiling.EdgeGap = given(inches(0.875))
+	_, list := build(t, r, plan)
+	want(t, "gap as wide as the leg", len(rule(list, "bearing on the wall angle")), 1, worked)
+}
+
+// TestCutAlike: a wall 1/16 out of square gives one size of border panel, one
+// 1/2 out of square does not.
+func TestCutAlike(t *testing.T) {
+	for _, test := range []struct {
+		out  float64
+		want int // lengths of short tees at walls; the middle one of the slanting side is that of the other side
+	}{{0.0625, 1}, {2, 3}} {
+		r, plan := quad(geom.Pt(0, 0), geom.Pt(inches(171.5+test.out), 0), geom.Pt(inches(171.5), geom.In(-139)), geom.Pt(0, geom.In(-139)))
+		c, _ := build(t, r, plan)
+		_, cut := tees(c, geom.In(24))
+		want(t, fmt.Sprint(test.out, " out of square"), len(cut), test.want, "common practice, no source")
+		for _, x := range c.Crosses {
+			run := max((x.To.X - x.From.X).Abs(), (x.To.Y - x.From.Y).Abs())
+			if x.Length > run || run-x.Length > inches(0.125) {
+				t.Errorf("%s: %s in a run of %s", x.Mark, places(x.Length), places(run))
+			}
+		}
+	}
+}
+
+// TestMainsAlongJoists: hangers stand in the middles of equal parts no longer
+// than their spacing, so that the ends are within half of it.
+func TestMainsAlongJoists(t *testing.T) {
+	r, plan := base()
+	r.Ceiling.Mains.Along = 0
+	r.Above.Joists = &room.Joists{RunFrom: 1, RunTo: 3, Spacing: geom.In(48), From: 0, First: inches(45.5)}
+	c, list := build(t, r, plan)
+	var got []geom.Length
+	for _, h := range c.Hangers {
+		if h.Main == "M1" && !h.Splice {
+			got = append(got, h.At.X)
+		}
+	}
+	want(t, "hangers", places(got...), "21-7/16 64-5/16 107-3/16 150-1/16", worked+"; "+hangers)
+	want(t, "out of plumb", len(rule(list, "hanger out of plumb")), 0, plumb)
+}
+
+func TestWallThatTheGridFollows(t *testing.T) {
+	r, plan := quad(geom.Pt(0, 0), geom.Pt(geom.In(171), 0), geom.Pt(geom.In(168), geom.In(-144)), geom.Pt(0, geom.In(-144)))
+	for wall, warned := range []int{0, 1, 0, 0} {
+		r.Ceiling.Grid.Follow = wall
+		_, list := build(t, r, plan)
+		f := rule(list, "wall that the grid follows")
+		want(t, fmt.Sprint("wall ", wall), len(f), warned, "common practice, no source")
+		for _, f := range f {
+			want(t, "found", f.Found, "3 over the length of wall B", worked)
+		}
+	}
+}

@@ -70,7 +70,7 @@ func (g *grid) fitsAlong(b block, a axis) bool {
 			return false
 		}
 	}
-	return b.size[a] == 1 || g.main(first-1) && g.main(last)
+	return true
 }
 
 // rowLetters are the letters of the rows: from P on, without I and O.
