@@ -78,7 +78,7 @@ func command(s streams) *cobra.Command {
 	root.SetErr(s.err)
 	root.SetFlagErrorFunc(noSuchFlag)
 	root.SetHelpFunc(help)
-	root.AddCommand(drawCommand(s), checkCommand(s), newCommand(s))
+	root.AddCommand(drawCommand(s), checkCommand(s), explainCommand(s), newCommand(s))
 	return root
 }
 

@@ -42,6 +42,7 @@ func Check(r *room.Room, walls []framing.Wall, boards []lining.Row, c *ceiling.C
 		}
 		k.doorsUnderCeiling(i)
 	}
+	k.bounds()
 	k.overhead()
 	k.linings()
 	return k.list

@@ -15,8 +15,12 @@ func (r *reader) finish(f *file) {
 		})
 	}
 	r.centredOn(f)
+	cut := map[int]bool{}
+	for _, o := range f.things {
+		cut[o.Wall] = true
+	}
 	for i := range f.walls {
-		r.wallAgrees(&f.walls[i])
+		r.wallAgrees(&f.walls[i], cut[i])
 	}
 	r.askForJobs(f)
 	r.putQuestions()
@@ -34,7 +38,7 @@ func (r *reader) finish(f *file) {
 
 // wallAgrees checks what a wall says against itself, and says what its answers
 // of unknown cost.
-func (r *reader) wallAgrees(w *wallText) {
+func (r *reader) wallAgrees(w *wallText, cut bool) {
 	tape, _ := w.said.get("tape on")
 	clash := func(found, allowed string) {
 		r.fail(tape.value.at, fault{
@@ -58,7 +62,7 @@ func (r *reader) wallAgrees(w *wallText) {
 			rule: "make unknown", what: "what wall " + w.Name + " is made of is not known: no screws are placed in it", found: unknownWord,
 		})
 	}
-	if w.Frame.Bearing == room.Unknown {
+	if w.Frame.Bearing == room.Unknown && (cut || w.MadeOf == room.NewStuds) {
 		e, _ := w.frame.get("bearing")
 		r.warn(e.value.at, on(w.Name), fault{
 			rule: "bearing unknown", what: "whether wall " + w.Name + " is load-bearing is not known: it is presumed to be", found: unknownWord,

@@ -154,7 +154,7 @@ func (r *reader) assumeWall(w *wallText, cut bool) {
 		fr.Studs.First = fr.Studs.Spacing
 		r.note(fr.Studs.At, on(w.Name), "first stud centre of wall "+w.Name+" taken at the spacing, "+r.say(fr.Studs.First), rules.FirstCentreSource)
 	}
-	if len(fr.OtherDuty) == 0 && !w.frame.has("other duty") {
+	if (cut || w.MadeOf == room.NewStuds) && len(fr.OtherDuty) == 0 && !w.frame.has("other duty") {
 		r.note(at, on(w.Name), "other duty of wall "+w.Name+" not known: the caution is printed", rules.Habit)
 	}
 }
@@ -199,6 +199,9 @@ func (r *reader) assumeOpening(o *openingText) {
 			r.note(o.At, sheet, "head and sill of the liner of "+who+" run over its sides", rules.Habit)
 		}
 		want(&o.Shims, rules.ShimsInches, rules.ShimsMillimetres, "shims", rules.ShimsSource)
+	}
+	if !finished && o.Kind == room.Clear {
+		r.note(o.At, sheet, "no pane in "+who+", so no liner and no shims are reckoned: its rough size is the clear one (write liner: 3/4 to have one)", rules.Habit)
 	}
 	if !bare || o.said.has("casing") {
 		if !o.faces {

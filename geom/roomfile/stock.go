@@ -49,6 +49,13 @@ func (r *reader) timberText(s string, n *node) (room.Timber, bool) {
 	if !r.inBounds(s, n, w, positive) || !r.inBounds(s, n, h, positive) {
 		return room.Timber{}, false
 	}
+	if max(w, h) > rules.TimberWidest {
+		r.fail(n.at, fault{
+			rule: "sizes", what: "no timber is that large", found: s, allowed: "up to " + r.say(rules.TimberWidest) + " wide",
+			hint: "a name such as 2x4, or a true size such as 1-1/2 x 3-1/2",
+		})
+		return room.Timber{}, false
+	}
 	size := room.Size{W: w, H: h}
 	t := room.Timber{Thick: min(size.W, size.H), Wide: max(size.W, size.H), At: n.at}
 	bare := measure.DefaultShow(r.units)
