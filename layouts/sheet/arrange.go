@@ -180,28 +180,16 @@ func (c *composer) packWith(a arrangement, v view, shown []Draw) (page, bool) {
 func (c *composer) settleCautions(columns []*column, row *strip, p *page) {
 	all := cautions{items: c.spec.Cautions}
 	p.text = true
-	for _, col := range columns {
-		if col.take(all) {
+	if row != nil {
+		if h := all.block(columns[0].box.W()).h; h > columns[0].free() && row.take(all) {
 			return
 		}
 	}
-	if row != nil && row.take(all) {
+	rest := spread(all, columns)
+	if rest == nil || row != nil && row.take(rest) {
 		return
 	}
-	var m matter = all
-	for _, col := range columns {
-		head, rest := m.part(col.box.W(), col.free())
-		if head == nil || !col.take(head) {
-			continue
-		}
-		if m = rest; m == nil {
-			return
-		}
-	}
-	if row != nil && row.take(m) {
-		return
-	}
-	p.rest.matter = append(p.rest.matter, m)
+	p.rest.matter = append(p.rest.matter, rest)
 }
 
 // plates returns the sections' plates, for their legends and notes.

@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"slices"
-
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/paper"
@@ -21,11 +19,13 @@ func (c *composer) more(r rest) page {
 			break // smaller than anybody asked for: another sheet is better
 		}
 		p := c.moreWith(r, shown)
-		if !p.rest.any() {
+		if !p.rest.any() && p.rest.assumed == nil {
 			return p
 		}
-		if i == 0 {
+		if i == 0 || best.rest.any() && !p.rest.any() {
 			best = p
+		}
+		if i == 0 {
 			if none := c.moreWith(rest{matter: r.matter}, nil); none.rest.any() {
 				break // the reading matter alone fills more than a sheet
 			}
@@ -59,9 +59,12 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	}
 	p.rest.matter = settle(flow, columns, len(shown) == 0)
 	p.text = len(flow) > 0
-	for _, col := range columns {
-		if p.rest.assumed != nil && col.take(p.rest.assumed) {
+	if p.rest.assumed != nil {
+		before := heights(columns)
+		if spread(p.rest.assumed, columns) == nil {
 			p.rest.assumed = nil
+		} else {
+			undo(columns, before)
 		}
 	}
 	for _, col := range columns {
@@ -119,37 +122,56 @@ func settle(flow []matter, columns []*column, bare bool) []matter {
 		tall = max(tall, col.free())
 	}
 	for _, m := range flow {
-		if slices.ContainsFunc(columns, func(col *column) bool { return col.take(m) }) {
-			_, sign := m.(cautions)
-			bare = bare && sign
-			continue
-		}
-		before := make([]int, len(columns))
-		tail := m
-		for i, col := range columns {
-			before[i] = len(col.body)
-			head, rest := tail.part(col.box.W(), col.free())
-			if head == nil || !col.take(head) {
-				continue
-			}
-			if tail = rest; tail == nil {
-				break
-			}
-		}
 		_, sign := m.(cautions)
-		if tail == nil || sign || bare || m.block(columns[0].box.W()).h > tall {
-			bare = false
-			if tail != nil {
-				left = append(left, tail)
-			}
+		before := heights(columns)
+		rest := spread(m, columns)
+		if rest != nil && !sign && !bare && m.block(columns[0].box.W()).h <= tall {
+			undo(columns, before)
+			left = append(left, m)
 			continue
 		}
-		for i, col := range columns {
-			col.body = col.body[:before[i]]
+		if rest != nil {
+			left = append(left, rest)
 		}
-		left = append(left, m)
+		bare = bare && sign
 	}
 	return left
+}
+
+// spread puts m into the first column that takes it whole, else in parts from
+// column to column, and returns what found no room, nil when all did.
+func spread(m matter, columns []*column) matter {
+	for _, col := range columns {
+		if col.take(m) {
+			return nil
+		}
+	}
+	for _, col := range columns {
+		head, rest := m.part(col.box.W(), col.free())
+		if head == nil || !col.take(head) {
+			continue
+		}
+		if m = rest; m == nil {
+			break
+		}
+	}
+	return m
+}
+
+// heights returns how many blocks each column has, and undo takes those away
+// that came later.
+func heights(columns []*column) []int {
+	out := make([]int, len(columns))
+	for i, col := range columns {
+		out[i] = len(col.body)
+	}
+	return out
+}
+
+func undo(columns []*column, before []int) {
+	for i, col := range columns {
+		col.body = col.body[:before[i]]
+	}
 }
 
 // oneLegend joins the samples of a sheet's sections with a legend left over

@@ -107,7 +107,7 @@ func (t table) columns(w geom.Length) []geom.Length {
 			break
 		}
 		for i := range cols {
-			if i != first && cols[i] < cols[first] {
+			if i != first {
 				second = max(second, cols[i])
 			}
 		}
