@@ -100,7 +100,7 @@ func (b *builder) pack(p *opening, o *Opening, x geom.Span, no, way int) {
 		with = itoa(int(sticks)) + " of " + b.wall.Frame.Stud.Name
 	}
 	if rest >= rules.PackFrom {
-		fill("packing", piece.Profile{Name: "plywood packing", Thick: rest, Wide: b.w.Depth}, rest)
+		fill("packing", piece.Profile{Name: b.r.Show.Say(rest) + " plywood", Thick: rest, Wide: b.w.Depth}, rest)
 		if with != "" {
 			with += " and "
 		}

@@ -123,6 +123,7 @@ func (v *view) notes() []string {
 	if masonry {
 		n = append(n, "On masonry: anchors made for it, on the lines of fixings.")
 	}
+	n = append(n, v.spacing()...)
 	for _, row := range v.rows {
 		for _, s := range row.Seams {
 			if !s.Borne && row.Bearer == "studs" {
@@ -168,4 +169,22 @@ func (v *view) legend() []drawing.Sample {
 		out = append(out, drawing.Sample{Words: "face of the finished ceiling", Swatch: line(drawing.Style{Layer: drawing.CeilPanel, Pen: drawing.P35, Dash: drawing.Overhead})})
 	}
 	return out
+}
+
+// spacing says how far apart the fixings of a line are.
+func (v *view) spacing() []string {
+	var edge, field geom.Length
+	for _, row := range v.rows {
+		for _, f := range row.Fixing {
+			if f.Edge {
+				edge = max(edge, f.Pitch)
+			} else {
+				field = max(field, f.Pitch)
+			}
+		}
+	}
+	if edge == 0 || field == 0 {
+		return nil
+	}
+	return []string{"Fixings: at most " + v.Show.Figure(edge) + " apart along edges and " + v.Show.Figure(field) + " in the field, of a kind that the maker of the board names."}
 }

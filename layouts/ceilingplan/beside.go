@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"roomwright/geom"
+	"roomwright/geom/ceiling"
 	"roomwright/geom/measure"
 	"roomwright/geom/piece"
 	"roomwright/layouts/drawing"
@@ -26,15 +27,25 @@ func (v *view) notes() []string {
 		unit + ", to finished faces at ceiling height. Borders run from wall face to tee center.",
 		fmt.Sprintf("Face of the ceiling at %s above the finished floor; structure at %s. Free above the tees: %s at the least.",
 			v.show.Figure(c.Face), v.show.Figure(c.Structure), v.show.Figure(max(0, c.Clear))),
+		"Wall angle: level line round the room; its top edge at " + v.show.Figure(c.Face+v.r.Room.Ceiling.Angle.Value) + ", the leg above the face. Fix it into studs, on masonry every " + v.pitch() + ".",
 		v.stringNote(),
 		"Panels are named by row and column, such as " + v.anyCell() + ".",
 	}
 	out = append(out, v.mainNotes()...)
 	if n := len(c.Hangers); n > 0 {
-		out = append(out, fmt.Sprintf("%d hanger wires, each cut to the length in the list; three turns at both ends.", n))
+		out = append(out, fmt.Sprintf("%d hanger wires, 12 gauge, each cut to the length in the list: three turns at both ends, plumb, to a fastener good for 100 lb in each joist.", n))
 	}
 	out = append(out, fmt.Sprintf("%d cells: %d whole panels, %d cut, %d under lights.", len(c.Cells), c.Panels.Whole, c.Panels.Cut, c.Panels.Lit))
 	return append(out, "Check each figure in the room before the saw. Do not scale.")
+}
+
+// pitch is how far apart wall angle is fixed on masonry (US Navy builder
+// training manual 14044).
+func (v *view) pitch() string {
+	if v.show.Form == measure.MillimetresOnly {
+		return v.show.Figure(geom.MM(600))
+	}
+	return v.show.Figure(geom.In(24))
 }
 
 // anyCell names a cell to show how they are named: the first light's, else the first.
@@ -95,7 +106,7 @@ func (v *view) tables() []drawing.Table {
 			k = len(pieces.Rows)
 			index[key] = k
 			counts = append(counts, 0)
-			pieces.Rows = append(pieces.Rows, []string{string(p.Mark), v.what(p), p.Profile.Name, "", v.cutTo(p)})
+			pieces.Rows = append(pieces.Rows, []string{string(p.Mark), v.what(p), v.where(p), "", v.cutTo(p)})
 		}
 		counts[k]++
 		pieces.Rows[k][3] = fmt.Sprint(counts[k])
@@ -112,6 +123,44 @@ func (v *view) what(p piece.Piece) string {
 		}
 	}
 	return p.Name
+}
+
+// where says in which cells a panel or light lies, else of what a piece is cut.
+func (v *view) where(p piece.Piece) string {
+	for _, l := range v.c.Lights {
+		if l.Mark == p.Mark {
+			return "in " + strings.Join(l.Cells, ", ")
+		}
+	}
+	var cells []string
+	first, last := -1, -1 // of a run in one row, in v.c.Cells
+	flush := func() {
+		switch {
+		case first < 0:
+		case first == last:
+			cells = append(cells, v.c.Cells[first].Name)
+		default:
+			cells = append(cells, v.c.Cells[first].Name+" to "+v.c.Cells[last].Name)
+		}
+		first = -1
+	}
+	for i, c := range v.c.Cells {
+		if c.Mark != p.Mark || c.Kind == ceiling.Whole {
+			continue
+		}
+		if first >= 0 && (i != last+1 || c.Row != v.c.Cells[last].Row) {
+			flush()
+		}
+		if first < 0 {
+			first = i
+		}
+		last = i
+	}
+	flush()
+	if len(cells) > 0 {
+		return "in " + strings.Join(cells, ", ")
+	}
+	return p.Profile.Name
 }
 
 // byMark orders marks by their letters, then by their numbers.

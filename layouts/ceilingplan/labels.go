@@ -217,13 +217,19 @@ func (v *view) panelLabels(pl *marks.Placer) {
 		for _, q := range [][2]geom.Length{{0, 1}, {0, -1}, {1, 0}, {-1, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}, {2, 2}, {-2, 2}, {2, -2}, {-2, -2}} {
 			places = append(places, at.Add(geom.Pt(q[0]*b.W()/7, q[1]*b.H()/7)))
 		}
-		if g, ok := v.onCell(pl, string(c.Mark), b, places); ok {
+		if g, ok := v.onCell(string(c.Mark), b, places); ok {
 			v.put(pl, g, true)
 			whole[c.Mark] = c.Kind == ceiling.Whole
 			continue
 		}
 		if c.Kind == ceiling.Whole {
 			continue
+		}
+		for _, p := range places { // a string ends clear of letters
+			if dot := (geom.Rect{Min: p, Max: p}).Inset(-v.mm(1.6)); !clash(v.labelled, dot) && !clash(v.keep, dot) {
+				at = p
+				break
+			}
 		}
 		g, ok := pl.Label(string(c.Mark), false, at, v.around(at)...)
 		v.put(pl, g, ok)
@@ -248,11 +254,11 @@ func (v *view) angleLabels(pl *marks.Placer) {
 }
 
 // onCell lays a mark on a cell without a string, at the first clear place.
-func (v *view) onCell(pl *marks.Placer, mark string, cell geom.Rect, places []geom.Point) (drawing.Group, bool) {
+func (v *view) onCell(mark string, cell geom.Rect, places []geom.Point) (drawing.Group, bool) {
 	for _, at := range places {
 		g := marks.Label(mark, false, at, v.s)
-		box := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.3))
-		if cell.Union(box) == cell && pl.Free(box) && v.apart(box) {
+		box := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.2))
+		if cell.Union(box) == cell && v.apart(box) {
 			return g, true
 		}
 	}

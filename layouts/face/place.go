@@ -103,12 +103,14 @@ func (p *Places) WordsOver(layer drawing.Layer, lines []Line, at ...geom.Point) 
 
 // Try does what f does, and undoes it when f reports false.
 func (p *Places) Try(f func() bool) bool {
-	was, best, second, strings := *p, *p.best, *p.second, *p.strings
+	was, best, second, strings := *p, p.best.Now(), p.second.Now(), p.strings.Now()
 	if f() {
 		return true
 	}
 	*p = was
-	*p.best, *p.second, *p.strings = best, second, strings
+	p.best.Back(best)
+	p.second.Back(second)
+	p.strings.Back(strings)
 	return false
 }
 

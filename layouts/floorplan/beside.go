@@ -109,8 +109,11 @@ func (v *view) notes() []string {
 		unit + ", taped " + v.faces() + ".",
 		"Walls are cut " + height + " above the floor. Corners are named by two walls: " + v.r.Plan.Sides[0].Start + " is the left end of wall " + v.r.Plan.Sides[0].Wall + ".",
 	}
-	if v.used["masonry"] {
-		out = append(out, "The thickness of masonry walls was not taped; their far face is not to scale.")
+	if v.used[planwalls.Masonry] || v.used[planwalls.Bare] {
+		out = append(out, "The thickness of masonry walls, and of stud walls whose studs were not found, was not taped: their far face is not to scale.")
+	}
+	if len(v.r.Plan.Misfits) > 0 {
+		out = append(out, "Misfit in the survey: a reading less what all the other readings want it to be.")
 	}
 	if v.used["section"] {
 		out = append(out, "Sections are drawn on the sheet of the wall or ceiling that they cut.")

@@ -8,6 +8,7 @@ type boxes struct {
 	pitch geom.Length
 	at    map[[2]geom.Length][]geom.Rect
 	large []geom.Rect // those that would fill too many buckets
+	log   []geom.Rect // all, in the order in which they came
 }
 
 const (
@@ -23,8 +24,9 @@ func (b *boxes) reach(r geom.Rect) (x, y [2]geom.Length) {
 
 // add keeps a box.
 func (b *boxes) add(r geom.Rect) {
+	b.log = append(b.log, r)
 	x, y := b.reach(r)
-	if (x[1]-x[0]+1)*(y[1]-y[0]+1) > buckets {
+	if many(x, y) {
 		b.large = append(b.large, r)
 		return
 	}
@@ -34,6 +36,29 @@ func (b *boxes) add(r geom.Rect) {
 	for i := x[0]; i <= x[1]; i++ {
 		for k := y[0]; k <= y[1]; k++ {
 			b.at[[2]geom.Length{i, k}] = append(b.at[[2]geom.Length{i, k}], r)
+		}
+	}
+}
+
+// many reports whether a box fills too many buckets.
+func many(x, y [2]geom.Length) bool { return (x[1]-x[0]+1)*(y[1]-y[0]+1) > buckets }
+
+// back forgets all boxes but the first n; the last to come is the last in each
+// of its buckets.
+func (b *boxes) back(n int) {
+	for len(b.log) > n {
+		r := b.log[len(b.log)-1]
+		b.log = b.log[:len(b.log)-1]
+		x, y := b.reach(r)
+		if many(x, y) {
+			b.large = b.large[:len(b.large)-1]
+			continue
+		}
+		for i := x[0]; i <= x[1]; i++ {
+			for k := y[0]; k <= y[1]; k++ {
+				key := [2]geom.Length{i, k}
+				b.at[key] = b.at[key][:len(b.at[key])-1]
+			}
 		}
 	}
 }

@@ -22,6 +22,21 @@ func NewPlacer(s paper.Scale) *Placer {
 	return &Placer{scale: s, taken: boxes{pitch: pitch}, faint: boxes{pitch: pitch}, hard: boxes{pitch: pitch}}
 }
 
+// Moment is what a placer knew at some time.
+type Moment struct{ taken, faint, hard int }
+
+// Now returns the moment to which Back can go.
+func (p *Placer) Now() Moment {
+	return Moment{taken: len(p.taken.log), faint: len(p.faint.log), hard: len(p.hard.log)}
+}
+
+// Back forgets everything that came after a moment.
+func (p *Placer) Back(m Moment) {
+	p.taken.back(m.taken)
+	p.faint.back(m.faint)
+	p.hard.back(m.hard)
+}
+
 // Block says that nothing may be put on r; strings may cross it.
 func (p *Placer) Block(r geom.Rect) {
 	if !r.Empty() {

@@ -16,6 +16,7 @@ const (
 	Lining  = "lining"
 	Stud    = "stud"
 	New     = "new"
+	Bare    = "bare"
 )
 
 // Draw draws every wall between its gaps, cut at a height above the floor, and
@@ -69,9 +70,13 @@ func Between(whole geom.Span, gaps []geom.Span) []geom.Span {
 // part draws one unbroken stretch of wall.
 func (d Side) part(x geom.Span, s paper.Scale, used map[string]bool) []drawing.Element {
 	heavy := drawing.Style{Layer: drawing.WallFull, Pen: drawing.P50}
+	shape := d.Box(x, geom.Span{From: 0, To: d.Outer})
+	if d.Bare {
+		used[Bare] = true
+		return []drawing.Element{drawing.Polyline{Style: heavy, Points: shape, Closed: true}}
+	}
 	if d.Solid {
 		used[Masonry] = true
-		shape := d.Box(x, geom.Span{From: 0, To: d.Outer})
 		return []drawing.Element{
 			drawing.HatchLines(shape, drawing.Style{Layer: drawing.WallPattern, Pen: drawing.P18}, drawing.Rising45, paper.MM(1.7), s),
 			drawing.Polyline{Style: heavy, Points: shape, Closed: true},
@@ -136,6 +141,9 @@ func Samples(used map[string]bool) []drawing.Sample {
 	if used[Masonry] {
 		out = append(out, drawing.Sample{Words: "masonry, cut", Swatch: []drawing.Element{
 			drawing.HatchLines(box, drawing.Style{Layer: drawing.WallPattern, Pen: drawing.P18}, drawing.Rising45, paper.MM(1.7), full), heavy}})
+	}
+	if used[Bare] {
+		out = append(out, drawing.Sample{Words: "stud wall, studs not found", Swatch: []drawing.Element{heavy}})
 	}
 	if used[Stud] {
 		out = append(out, drawing.Sample{Words: "stud wall, stud as found", Swatch: append([]drawing.Element{heavy}, KeptStud(stud)...)})

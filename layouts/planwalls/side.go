@@ -17,7 +17,8 @@ type Side struct {
 	Core     geom.Span      // the studs, measured outwards from the taped line
 	Length   geom.Length    // corner to corner as taped
 	Page     dimension.Side // side of the page the wall is on
-	Solid    bool           // drawn as a hatched band: masonry, or not known
+	Solid    bool           // drawn as a band of one width on paper: its thickness is not known
+	Bare     bool           // a stud wall whose studs are not known: a band without hatch
 	Finished geom.Length    // how far the finished face lies inside the taped line
 	Linings  []geom.Span    // layers of lining, outwards from the taped line
 	from     geom.Point     // left corner as taped
@@ -43,7 +44,7 @@ func Sides(r setout.Result, s paper.Scale) []Side {
 			d.Core = geom.Span{From: rough, To: rough + w.Depth}
 			d.Outer = d.Core.To + r.Room.Walls[i].Outside.Thick
 		default:
-			d.Solid = true
+			d.Solid, d.Bare = true, w.Make.Framed()
 			d.Outer = s.Real(paper.MM(bandMM))
 		}
 		if !d.Solid && d.Core.From > -d.Finished {
