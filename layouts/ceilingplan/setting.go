@@ -68,16 +68,22 @@ func (v *view) dimensions() {
 		}
 	}
 	below.Rows = append(below.Rows,
-		dimension.Row{Name: "borders, panels", At: stops(w.bottom, v.c.XLines)},
+		dimension.Row{Name: "borders, panels", At: stops(w.bottom, v.c.XLines), Merge: v.narrow(v.c.ModuleX)},
 		dimension.Row{Name: "wall " + v.r.Plan.Sides[2].Wall + ", finished", At: []geom.Length{w.bottom.From, w.bottom.To}, Also: true})
 	right.Rows = append(right.Rows,
-		dimension.Row{At: stops(w.right, v.c.YLines)},
+		dimension.Row{At: stops(w.right, v.c.YLines), Merge: v.narrow(v.c.ModuleY)},
 		dimension.Row{At: []geom.Length{w.right.From, w.right.To}})
 	right.First = v.besideRows(below, right)
 	e, _ = below.Draw()
 	v.add(e...)
 	e, _ = right.Draw()
 	v.add(e...)
+}
+
+// narrow reports whether a module has no room for its figure at this scale, so
+// that equal ones are figured together.
+func (v *view) narrow(module geom.Length) bool {
+	return lettering.Width(v.show.Figure(module), paper.MM(2.8), false)+paper.MM(1.8) > v.s.OnPaper(module)
 }
 
 // walls is where each wall of the room begins and ends, along the page.
