@@ -39,14 +39,15 @@ func (c *composer) arrangements() []arrangement {
 		under = max(under, cautions{items: c.spec.Cautions}.block(c.under(w)[0].Len()).h)
 	}
 	below := arrangement{field: geom.RectOf(f.left, f.bottom+under+apart, f.right, f.top)}
+	tight := arrangement{field: geom.RectOf(f.left, f.bottom+keySide+apart, f.right, f.top)} // cautions go on
 	var out []arrangement
 	switch {
 	case f.kind == wideBand:
 		out = []arrangement{side(columnWide, fieldApart), side(columnClose, fieldClose)}
 	case f.size.H > f.size.W:
-		out = []arrangement{below, side(columnMiddle, fieldClose), side(columnNarrow, fieldClose)}
+		out = []arrangement{below, tight, side(columnMiddle, fieldClose), side(columnNarrow, fieldClose)}
 	default:
-		out = []arrangement{side(columnMiddle, fieldClose), side(columnNarrow, fieldClose), below}
+		out = []arrangement{side(columnMiddle, fieldClose), side(columnNarrow, fieldClose), below, tight}
 	}
 	for _, a := range out {
 		if !a.column.Empty() {
@@ -189,6 +190,7 @@ func (c *composer) settleCautions(columns []*column, row *strip, p *page) {
 	if rest == nil || row != nil && row.take(rest) {
 		return
 	}
+	p.parted = true
 	p.rest.matter = append(p.rest.matter, rest)
 }
 

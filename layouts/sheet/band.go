@@ -169,6 +169,17 @@ func fileName(s string, w geom.Length) []string {
 	return []string{string(runes[:n]), shorten(string(runes[n:]), capWords, false, w)}
 }
 
+// big sets what the sheet is about, in two lines when one is too long even
+// small.
+func (p *press) big(x, down geom.Length, s string, w geom.Length) geom.Length {
+	for _, cap := range []paper.Length{capAbout, capMM(7), capMM(5.5)} {
+		if width(s, cap, true) <= w {
+			return p.fit(x, down, s, true, w, 1, cap)
+		}
+	}
+	return p.fit(x, down, s, true, w, 2, capTitle)
+}
+
 // project sets the project and the room on one line.
 func (p *press) project(b Band, x, down, w geom.Length) {
 	both := width(b.Project, capHeading, true) + mm(2.6) + width(b.Room, capHeading, false)
@@ -190,7 +201,7 @@ func (p *press) wide(b Band, f form, s scales) {
 		p.upright(x, mm(2.6), mm(25))
 	}
 	w := edges[0] - mm(4) - f.left
-	big := p.fit(f.left, mm(14.5), b.Big, true, w*6/10, 1, capAbout, capMM(7), capMM(5.5), capTitle)
+	big := p.big(f.left, mm(14.5), b.Big, w*6/10)
 	x := f.left + big + mm(5.4)
 	title, cap := fit(b.Title, true, w-big-mm(5.4), 2, capTitle, capKey, capHeading)
 	for i, line := range title {
@@ -229,7 +240,7 @@ func (b Band) technical(s scales) []field {
 
 // about sets the name, the title and the project in a column w wide.
 func (p *press) about(b Band, x, w geom.Length) {
-	big := p.fit(x, mm(12), b.Big, true, w, 1, capAbout, capMM(7), capMM(5.5), capTitle)
+	big := p.big(x, mm(12), b.Big, w)
 	if left := w - big - mm(4); left >= mm(22) {
 		lines, cap := fit(b.Subtitle, false, left, 2, capWords)
 		for i, line := range lines {
@@ -259,7 +270,7 @@ func (p *press) medium(b Band, f form, s scales) {
 func (p *press) narrow(b Band, f form, s scales) {
 	// Upper storey: what the sheet is about.
 	w := f.wide()
-	big := p.fit(f.left, mm(12.5), b.Big, true, w*6/10, 1, capAbout, capMM(7), capMM(5.5), capTitle)
+	big := p.big(f.left, mm(12.5), b.Big, w*6/10)
 	x, left := f.left+big+mm(5), w-big-mm(5)
 	p.fit(x, mm(7), b.Title, true, left, 1, capTitle, capKey, capHeading, capWords)
 	p.fit(x, mm(12.5), b.Subtitle, false, left, 1, capHeading, capWords)

@@ -73,6 +73,9 @@ func (n notes) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(n.items), h, func(k int) geom.Length {
 		return notes{items: n.items[:k]}.block(w).h
 	})
+	if k == 1 && len(n.items) > 2 && h < mm(60) {
+		k = 0 // one item alone under a heading
+	}
 	switch k {
 	case 0:
 		return nil, n
@@ -92,8 +95,9 @@ func partAt(n int, h geom.Length, height func(int) geom.Length) int {
 
 // cautions is what can hurt somebody, beside a red bar.
 type cautions struct {
-	items []string
-	more  bool // carried over from another place
+	items  []string
+	more   bool // carried over from another place
+	follow bool // the rest stands in another place
 }
 
 func (c cautions) block(w geom.Length) block {
@@ -114,6 +118,13 @@ func (c cautions) block(w geom.Length) block {
 			y -= pitch
 		}
 	}
+	if c.follow {
+		y -= paragraph
+		for _, line := range wrap("More cautions follow. Read them too.", capWords, true, w-indent) {
+			elements = append(elements, words(indent, y, line, capWords, true))
+			y -= pitch
+		}
+	}
 	h := -(y + pitch) + belowWords
 	bar := drawing.Area{
 		Layer: drawing.Words, Fill: drawing.Accent,
@@ -124,7 +135,7 @@ func (c cautions) block(w geom.Length) block {
 
 func (c cautions) part(w, h geom.Length) (matter, matter) {
 	k := partAt(len(c.items), h, func(k int) geom.Length {
-		return cautions{items: c.items[:k]}.block(w).h
+		return cautions{items: c.items[:k], follow: k < len(c.items)}.block(w).h
 	})
 	switch k {
 	case 0:
@@ -132,7 +143,7 @@ func (c cautions) part(w, h geom.Length) (matter, matter) {
 	case len(c.items):
 		return c, nil
 	}
-	return cautions{items: c.items[:k], more: c.more}, cautions{items: c.items[k:], more: true}
+	return cautions{items: c.items[:k], more: c.more, follow: true}, cautions{items: c.items[k:], more: true}
 }
 
 // legend is the list of what the lines and marks of a sheet mean.
@@ -148,6 +159,7 @@ const (
 // row is one sample of a legend with its words broken.
 type row struct {
 	sample drawing.Sample
+	words  geom.Length // where its words begin
 	lines  []string
 	h      geom.Length
 }
@@ -160,9 +172,10 @@ func (l legend) block(w geom.Length) block {
 	each := (w - legendApart*geom.Length(n-1)) / geom.Length(n)
 	rows, total := make([]row, len(l.samples)), geom.Length(0)
 	for i, s := range l.samples {
-		lines := wrap(clean(s.Words), capWords, false, max(each-swatchWide, mm(20)))
 		box := drawing.Bounds(s.Swatch, paper.Full())
-		rows[i] = row{s, lines, max(legendRow, box.H()+mm(1.2), pitch*geom.Length(len(lines))+mm(1.4))}
+		at := max(swatchWide, box.Max.X+mm(2))
+		lines := wrap(clean(s.Words), capWords, false, max(each-at, mm(20)))
+		rows[i] = row{s, at, lines, max(legendRow, box.H()+mm(1.2), pitch*geom.Length(len(lines))+mm(1.4))}
 		total += rows[i].h
 	}
 	elements, first := heading("Legend", w)
@@ -177,7 +190,7 @@ func (l legend) block(w geom.Length) block {
 		elements = append(elements, drawing.Place(r.sample.Swatch, paper.Full(), geom.Pt(x, mid))...)
 		base := mid - geom.Length(capWords)/2 + pitch*geom.Length(len(r.lines)-1)/2
 		for _, line := range r.lines {
-			elements = append(elements, words(x+swatchWide, base, line, capWords, false))
+			elements = append(elements, words(x+r.words, base, line, capWords, false))
 			base -= pitch
 		}
 		y -= r.h

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -42,6 +43,7 @@ type composer struct {
 	form  form
 	views []view // of the main view, one for each scale tried
 	said  []string
+	loose bool // lists may be parted between columns and sheets
 }
 
 // say notes what could not be done as asked, once.
@@ -58,6 +60,7 @@ type page struct {
 	section  paper.Scale // of its sections
 	sections int
 	text     bool // reading matter besides sections
+	parted   bool // cautions go on to the next sheet
 	rest     rest
 }
 
@@ -86,13 +89,13 @@ func (r rest) size() geom.Length {
 // without empty ones.
 func (s Spec) clean() Spec {
 	list := func(in []string) []string {
-		var out []string
+		var whole []string
 		for _, t := range in {
-			if t = clean(t); t != "" && !slices.Contains(out, t) {
-				out = append(out, t)
+			if t = clean(t); t != "" && !slices.Contains(whole, t) {
+				whole = append(whole, t)
 			}
 		}
-		return out
+		return allPieces(whole)
 	}
 	s.Cautions, s.Warnings = list(s.Cautions), list(s.Warnings)
 	s.Remarks, s.Assumed = list(s.Remarks), list(s.Assumed)
@@ -153,8 +156,23 @@ func (c *composer) candidates() []paper.Scale {
 	return smaller(out)
 }
 
-// on arranges continuation sheets until nothing is left, or nothing goes on.
+// on arranges the continuation sheets: lists are kept whole, or parted where
+// that saves a sheet.
 func (c *composer) on(r rest) ([]page, rest) {
+	c.loose = false
+	pages, left := c.goOn(r)
+	if len(pages) < 2 {
+		return pages, left
+	}
+	c.loose = true
+	if fewer, none := c.goOn(r); len(fewer) < len(pages) && none.size() <= left.size() {
+		return fewer, none
+	}
+	return pages, left
+}
+
+// goOn arranges continuation sheets until nothing is left, or nothing goes on.
+func (c *composer) goOn(r rest) ([]page, rest) {
 	var pages []page
 	for r.any() {
 		p := c.more(r)
@@ -166,44 +184,56 @@ func (c *composer) on(r rest) ([]page, rest) {
 	return pages, r
 }
 
-// first arranges the sheet with the main view and those that go on from it: of
-// all arrangements the one with the largest scale, then the one with the
-// fewest sheets, then the one that leaves least over for them.
+// choice is one way to arrange a spec.
+type choice struct {
+	pages []page
+	rest  rest
+}
+
+// better reports whether c is to be preferred to d: cautions in full first,
+// where that costs no more than half as much again in scale, then the larger
+// scale, then fewer sheets, then less left over for them.
+func (c choice) better(d choice) bool {
+	p, q := c.pages[0], d.pages[0]
+	if p.parted != q.parted {
+		whole, parted := p.main.scale.Ratio, q.main.scale.Ratio
+		if p.parted {
+			whole, parted = parted, whole
+		}
+		return (2*whole <= 3*parted) == q.parted
+	}
+	return cmp.Or(
+		cmp.Compare(p.main.scale.Ratio, q.main.scale.Ratio),
+		cmp.Compare(len(c.pages), len(d.pages)),
+		cmp.Compare(p.rest.size(), q.rest.size()),
+	) < 0
+}
+
+// first arranges the sheet with the main view and those that go on from it.
 func (c *composer) first() ([]page, rest) {
-	large := int64(0)
-	views := make([]view, 0, 8)
-	fields := make([]arrangement, 0, 8)
-	for _, a := range c.arrangements() {
-		v, ok := c.largest(a.field)
-		switch {
-		case !ok, large > 0 && v.scale.Ratio > large:
-			continue
-		case v.scale.Ratio < large:
-			views, fields = views[:0], fields[:0]
-		}
-		large = v.scale.Ratio
-		views, fields = append(views, v), append(fields, a)
-	}
-	if len(fields) == 0 {
-		s := c.candidates()
-		views, fields = append(views, c.mainAt(s[len(s)-1])), append(fields, c.arrangements()[0])
-		c.say("the view %q does not fit %s at any scale", views[0].plate.Title, c.spec.Size.Name)
-	}
-	var best []page
-	var left rest
-	for i, a := range fields {
-		p := c.pack(a, views[i])
+	var best *choice
+	try := func(a arrangement, v view) {
+		p := c.pack(a, v)
 		more, r := c.on(p.rest)
-		pages := append([]page{p}, more...)
-		if best == nil || len(pages) < len(best) || len(pages) == len(best) && p.rest.size() < best[0].rest.size() {
-			best, left = pages, r
+		if now := (choice{append([]page{p}, more...), r}); best == nil || now.better(*best) {
+			best = &now
 		}
 	}
-	if f := c.spec.Fixed; f != nil && large != f.Ratio {
-		c.say("at %s the view %q does not fit %s; drawn at %s",
-			f.Name, views[0].plate.Title, c.spec.Size.Name, views[0].scale.Name)
+	for _, a := range c.arrangements() {
+		if v, ok := c.largest(a.field); ok {
+			try(a, v)
+		}
 	}
-	return best, left
+	if best == nil {
+		s := c.candidates()
+		try(c.arrangements()[0], c.mainAt(s[len(s)-1]))
+		c.say("the view %q does not fit %s at any scale", best.pages[0].main.plate.Title, c.spec.Size.Name)
+	}
+	main := best.pages[0].main
+	if f := c.spec.Fixed; f != nil && main.scale.Ratio != f.Ratio {
+		c.say("at %s the view %q does not fit %s; drawn at %s", f.Name, main.plate.Title, c.spec.Size.Name, main.scale.Name)
+	}
+	return best.pages, best.rest
 }
 
 // legendOf returns the samples of some plates, each once.
@@ -236,6 +266,7 @@ func (c *composer) reading(plates ...drawing.Plate) []matter {
 			}
 		}
 	}
+	n.items = allPieces(n.items)
 	if len(n.items) > 0 {
 		out = append(out, n)
 	}

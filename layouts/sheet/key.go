@@ -160,23 +160,23 @@ func thisSheet(room geom.Polygon, want geom.Point) (geom.Rect, bool) {
 	far := func(p geom.Point) geom.Length { return (p.X - want.X).Abs() + (p.Y - want.Y).Abs() }
 	slices.SortStableFunc(places, func(p, q geom.Point) int { return cmp.Compare(far(p), far(q)) })
 	for _, p := range places {
-		if box := at(p); clear(room, box) {
+		if box := at(p); inside(room, box) {
 			return box, true
 		}
 	}
 	return geom.Rect{}, false
 }
 
-// clear reports whether box lies inside the outline: its middle does, and no
+// inside reports whether box lies inside the outline: its middle does, and no
 // side of the outline passes through it.
-func clear(outline geom.Polygon, box geom.Rect) bool {
-	mid, inside := box.Mid(), false
+func inside(outline geom.Polygon, box geom.Rect) bool {
+	mid, within := box.Mid(), false
 	for i, a := range outline {
 		b := outline[(i+1)%len(outline)]
 		if (a.Y > mid.Y) != (b.Y > mid.Y) {
 			x := float64(a.X) + float64(float64(b.X-a.X)*(float64(mid.Y-a.Y)/float64(b.Y-a.Y)))
 			if x > float64(mid.X) {
-				inside = !inside
+				within = !within
 			}
 		}
 		// Walk along the side; half a millimetre is finer than the box.
@@ -188,7 +188,7 @@ func clear(outline geom.Polygon, box geom.Rect) bool {
 			}
 		}
 	}
-	return inside
+	return within
 }
 
 func inBox(s string, box geom.Rect) drawing.Element {

@@ -57,7 +57,7 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	if len(c.spec.Cautions) > 0 && !carried(flow) {
 		flow = append([]matter{cautions{items: []string{reminder}}}, flow...)
 	}
-	p.rest.matter = settle(flow, columns, len(shown) == 0)
+	p.rest.matter = settle(flow, columns, len(shown) == 0, c.loose)
 	p.text = len(flow) > 0
 	if p.rest.assumed != nil {
 		before := heights(columns)
@@ -114,8 +114,9 @@ const reminder = "The cautions on the sheet that this one belongs to hold here t
 // settle puts matter into the first column that takes it whole, and returns
 // what is left. A list is parted between columns where all its parts find room
 // on the sheet, where it is longer than any column, and where it would be the
-// first on a sheet without sections, which must not stay empty.
-func settle(flow []matter, columns []*column, bare bool) []matter {
+// first on a sheet without sections, which must not stay empty; with loose, it
+// is parted wherever it does not fit whole.
+func settle(flow []matter, columns []*column, bare, loose bool) []matter {
 	var left []matter
 	tall := geom.Length(0)
 	for _, col := range columns {
@@ -125,7 +126,7 @@ func settle(flow []matter, columns []*column, bare bool) []matter {
 		_, sign := m.(cautions)
 		before := heights(columns)
 		rest := spread(m, columns)
-		if rest != nil && !sign && !bare && m.block(columns[0].box.W()).h <= tall {
+		if rest != nil && !sign && !bare && !loose && m.block(columns[0].box.W()).h <= tall {
 			undo(columns, before)
 			left = append(left, m)
 			continue
@@ -203,7 +204,7 @@ next:
 	for _, m := range flow {
 		n, ok := m.(notes)
 		for i := range out {
-			if old, same := out[i].(notes); ok && same && old.id == n.id {
+			if old, same := out[i].(notes); ok && same && old.id == n.id && old.heading == n.heading {
 				old.items = append(old.items[:len(old.items):len(old.items)], n.items...)
 				out[i] = old
 				continue next

@@ -42,7 +42,9 @@ func (l late) draw(n, of int) drawing.Group {
 	}
 	number := "open"
 	if l.number != "" {
-		number = fmt.Sprintf("%s-%02d", l.number, n)
+		if number = fmt.Sprintf("%s-%02d", l.number, n); width(number, capWords, false) > l.numberW {
+			number = l.number
+		}
 	}
 	return drawing.Group{ID: "sheet-number", Title: fmt.Sprintf("Sheet %d of %d", n, of), Elements: []drawing.Element{
 		put(left, top, "sheet", capWords, false, drawing.Start),

@@ -210,14 +210,11 @@ func band(t *testing.T, s Sheet) {
 }
 
 func TestSheetNumbers(t *testing.T) {
+	one, _ := Compose(spec("letter", false))
 	for _, n := range []int{1, 9, 10, 99, 120} {
 		list := make([]Sheet, n)
 		for i := range list {
-			one, _ := Compose(spec("letter", false))
 			list[i] = one[0]
-			if n > 10 {
-				list[i] = list[0]
-			}
 		}
 		list = Number(list)
 		last := list[n-1]
@@ -251,5 +248,65 @@ func TestTooLargeForAnyScaleIsSaid(t *testing.T) {
 	sheets, said := Compose(s)
 	if len(sheets) == 0 || len(said) == 0 && sheets[0].Scale.Ratio < 1000 {
 		t.Errorf("a wall of 500 m: %d sheets, said %q", len(sheets), said)
+	}
+}
+
+// A note as long as a book is broken, not lost, and a list under a name of its
+// own stays one.
+func TestLongAndManyLists(t *testing.T) {
+	for _, size := range sizes {
+		s := spec(size.name, size.portrait)
+		s.Main = nil
+		s.Lists = []List{{"Wall A", []string{strings.Repeat("one two three ", 600) + "the end"}}, {"Ceiling", []string{"of tin"}}}
+		sheets, said := Compose(s)
+		if len(said) > 0 {
+			t.Errorf("said %q", said)
+		}
+		for _, one := range Number(sheets) {
+			sound(t, one)
+		}
+		all := texts(sheets)
+		if n := strings.Count(all, "three"); n < 600-12 { // a break may fall inside a name
+			t.Errorf("%d of 600 are left", n)
+		}
+		for _, want := range []string{"the end", "Wall A", "Ceiling", "of tin"} {
+			if !strings.Contains(all, want) {
+				t.Errorf("no %q", want)
+			}
+		}
+	}
+}
+
+// Cautions are in full on the sheet of their view, where that costs no more
+// than half as much again in scale; where they are not, the sheet says so.
+func TestManyCautions(t *testing.T) {
+	for _, size := range sizes {
+		for n := 1; n <= 40; n += 13 {
+			s := spec(size.name, size.portrait)
+			s.Cautions = nil
+			for i := range n {
+				s.Cautions = append(s.Cautions, fmt.Sprintf("Number %d: mind what stands, hangs and lies here, and have a licensed person look at it before anything is cut.", i+1))
+			}
+			sheets, said := Compose(s)
+			if len(said) > 0 {
+				t.Errorf("said %q", said)
+			}
+			if r := sheets[0].Scale.Ratio; r > 96 {
+				t.Errorf("%s portrait %v, %d cautions: the view at 1:%d", size.name, size.portrait, n, r)
+			}
+			for _, one := range Number(sheets) {
+				sound(t, one)
+			}
+			first, all := texts(sheets[:1]), texts(sheets)
+			for i := range n {
+				want := fmt.Sprintf("Number %d:", i+1)
+				if !strings.Contains(all, want) {
+					t.Errorf("%s portrait %v: %d cautions, and none is %q", size.name, size.portrait, n, want)
+				}
+				if !strings.Contains(first, want) && !strings.Contains(first, "More cautions follow") {
+					t.Errorf("%s portrait %v: the first sheet is silent about %q", size.name, size.portrait, want)
+				}
+			}
+		}
 	}
 }

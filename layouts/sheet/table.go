@@ -97,24 +97,42 @@ func (t table) columns(w geom.Length) []geom.Length {
 	}
 	cols := t.natural()
 	for over := sum(cols) - w; over > 0; over = sum(cols) - w {
-		first, second := -1, geom.Length(0)
-		for i := range cols {
-			if first < 0 || cols[i] > cols[first] {
-				first = i
-			}
+		i, give := t.widest(cols, true)
+		if i < 0 {
+			i, give = t.widest(cols, false)
 		}
-		if first < 0 || cols[first] <= mm(8) {
+		if i < 0 {
 			break
 		}
-		for i := range cols {
-			if i != first {
-				second = max(second, cols[i])
-			}
-		}
-		give := min(over, max(cols[first]-second, mm(1)), cols[first]-mm(8))
-		cols[first] -= max(give, 1)
+		cols[i] -= min(over, give)
 	}
 	return cols
+}
+
+// widest returns the widest column that can give way, and by how much at once;
+// columns of words can down to 16 mm before those of figures have to. It
+// returns -1 when none can.
+func (t table) widest(cols []geom.Length, words bool) (int, geom.Length) {
+	least := mm(8)
+	if words {
+		least = mm(16)
+	}
+	can := func(i int) bool { return cols[i] > least && !(words && t.Columns[i].Right) }
+	first, second := -1, least
+	for i := range cols {
+		if can(i) && (first < 0 || cols[i] > cols[first]) {
+			first = i
+		}
+	}
+	if first < 0 {
+		return -1, 0
+	}
+	for i := range cols {
+		if i != first && can(i) {
+			second = max(second, cols[i])
+		}
+	}
+	return first, max(min(max(cols[first]-second, mm(1)), cols[first]-least), 1)
 }
 
 func (t table) block(w geom.Length) block {

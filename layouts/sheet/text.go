@@ -49,6 +49,31 @@ func clean(s string) string {
 	return fraction.ReplaceAllString(strings.Join(strings.Fields(s), " "), "$1 $2")
 }
 
+// pieces breaks a text of more than 700 characters, which no column may have
+// room for, into several.
+func pieces(s string) []string {
+	const most = 700
+	var out []string
+	for len([]rune(s)) > most {
+		head := string([]rune(s)[:most])
+		if at := strings.LastIndex(head, " "); at > most/2 {
+			head = head[:at]
+		}
+		out = append(out, head)
+		s = strings.TrimSpace(s[len(head):])
+	}
+	return append(out, s)
+}
+
+// allPieces breaks the long ones of a list.
+func allPieces(list []string) []string {
+	var out []string
+	for _, s := range list {
+		out = append(out, pieces(s)...)
+	}
+	return out
+}
+
 // width returns the printed width of s.
 func width(s string, cap paper.Length, bold bool) geom.Length {
 	return geom.Length(lettering.Width(s, cap, bold))
