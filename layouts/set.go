@@ -9,8 +9,7 @@ import (
 
 // Options are what the room file does not say about a set.
 type Options struct {
-	File  string // name of the room file, printed in the title band
-	Plain bool   // the accent is printed in black
+	File string // name of the room file, printed in the title band
 }
 
 // Placed is a drawing and where its origin goes in the model.

@@ -54,7 +54,7 @@ func (c *composer) ceiling() view {
 	r := c.r
 	s.Main = func(at paper.Scale) drawing.Plate { return ceilingplan.Draw(r, at) }
 	s.Band.Big, s.Band.Title = "Ceiling", "Reflected ceiling plan"
-	s.Band.DatumWord, s.Band.Datum = "ceiling face at", r.Room.Show.Figure(r.Ceiling.Face)+" above floor"
+	s.Band.DatumWord, s.Band.Datum = "ceiling at", r.Room.Show.Figure(r.Ceiling.Face)+" above floor"
 	s.Band.MeasuredTo, s.Band.Kind = "finished faces", "set-out drawing"
 	for _, k := range cuts.Of(r) {
 		if k.Kind == cuts.Ceiling {

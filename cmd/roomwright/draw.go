@@ -49,7 +49,7 @@ func draw(in input, dir string, plain, asJSON bool, s streams) error {
 	if finding.Errors(res.Findings) > 0 {
 		return refuse(in, res.Findings, asJSON, s)
 	}
-	set, more := layouts.Compose(res, layouts.Options{File: in.file, Plain: plain})
+	set, more := layouts.Compose(res, layouts.Options{File: in.file})
 	found := finding.Sort(append(res.Findings, more...))
 	files, err := render.Files(set, plain)
 	if err != nil {
