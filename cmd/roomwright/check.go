@@ -48,7 +48,7 @@ func check(in input, strict, asJSON bool, s streams) error {
 			return err
 		}
 	} else {
-		printFindings(s.err, res.Findings, in.name, true)
+		printFindings(s.err, res.Findings, in.name, n.Errors == 0) // errors are not to drown among notes
 		for _, line := range built {
 			fmt.Fprintln(s.out, visible(line))
 		}
