@@ -3,15 +3,18 @@ module roomwright
 go 1.26.0
 
 require (
-	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
-	github.com/google/go-cmp v0.7.0 // indirect
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
+	github.com/google/go-cmp v0.7.0
+	github.com/spf13/cobra v1.10.2
+	github.com/spf13/pflag v1.1.0
+	github.com/yofu/dxf v0.0.0-20250806094206-f3988c7f0176
+	go.yaml.in/yaml/v4 v4.0.0
+	golang.org/x/image v0.47.0
+	pgregory.net/rapid v1.3.0
+)
+
+require (
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
-	github.com/spf13/cobra v1.10.2 // indirect
-	github.com/spf13/pflag v1.1.0 // indirect
-	github.com/yofu/dxf v0.0.0-20250806094206-f3988c7f0176 // indirect
-	go.yaml.in/yaml/v4 v4.0.0 // indirect
-	golang.org/x/image v0.47.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
 	golang.org/x/text v0.43.0 // indirect
-	pgregory.net/rapid v1.3.0 // indirect
 )
