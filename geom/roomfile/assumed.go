@@ -154,7 +154,7 @@ func (r *reader) assumeWall(w *wallText, cut bool) {
 		fr.Studs.First = fr.Studs.Spacing
 		r.note(fr.Studs.At, on(w.Name), "first stud centre of wall "+w.Name+" taken at the spacing, "+r.say(fr.Studs.First), rules.FirstCentreSource)
 	}
-	if (cut || w.MadeOf == room.NewStuds) && len(fr.OtherDuty) == 0 && !w.frame.has("other duty") {
+	if cut && w.MadeOf != room.NewStuds && len(fr.OtherDuty) == 0 && !w.frame.has("other duty") {
 		r.note(at, on(w.Name), "other duty of wall "+w.Name+" not known: the caution is printed", rules.Habit)
 	}
 }
