@@ -108,7 +108,7 @@ func TestSheetsOfTheExamples(t *testing.T) {
 // TestSheetsOfAnyRoom judges the sheets of rooms that nobody thought of. The
 // seeds are fixed; a failing one is named.
 func TestSheetsOfAnyRoom(t *testing.T) {
-	want, drawn := 24, 0
+	want, drawn := 12, 0
 	for seed := uint64(0); drawn < want; seed++ {
 		if seed == 900 {
 			t.Fatalf("only %d of %d rooms could be set out", drawn, seed)
