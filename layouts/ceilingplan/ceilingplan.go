@@ -2,12 +2,12 @@ package ceilingplan
 
 import (
 	"fmt"
+	"slices"
 
 	"roomwright/geom"
 	"roomwright/geom/ceiling"
 	"roomwright/geom/measure"
 	"roomwright/geom/setout"
-	"roomwright/layouts/cuts"
 	"roomwright/layouts/drawing"
 	"roomwright/layouts/marks"
 	"roomwright/layouts/paper"
@@ -24,10 +24,11 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 	v.joists()
 	v.grid()
 	v.add(planwalls.Draw(v.sides, func(d planwalls.Side) []geom.Span { return gaps(d, v.c.Face) }, v.c.Face, s, v.used)...)
+	walls := len(v.out)
 	v.lights()
 	v.ducts()
 	v.metal()
-	v.sections()
+	v.over = slices.Clone(v.out[walls:])
 	v.dimensions()
 	v.labels()
 	p.Elements = append(v.under, v.out...)
@@ -47,10 +48,16 @@ type view struct {
 	sides    []planwalls.Side
 	out      []drawing.Element
 	under    []drawing.Element // drawn first; labels may lie on it
+	over     []drawing.Element // what lies within the walls and is not a tee
 	used     map[string]bool
-	keep     []geom.Rect // where no label may go: main tees, hangers
+	keep     []geom.Rect // where no label may go: hangers, splices, section marks
+	mains    []geom.Rect // main tees, on which only their own labels lie
 	pennants []geom.Rect // the marks of sections
-	labelled []geom.Rect // where labels and letters went
+	labelled []geom.Rect // where labels, letters and words went
+	pl       *marks.Placer
+	tiny     []ceiling.Cell     // cut cells too small for their mark
+	missing  []string           // marks for which the plan has no room
+	unnamed  []ceiling.Obstacle // things above for whose names it has none
 }
 
 func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
@@ -80,20 +87,37 @@ func (v *view) joists() {
 	v.under = append(v.under, g)
 }
 
-// ducts draws the edges of ducts and pipes over the ceiling.
+// ducts draws the edges of ducts and pipes over the ceiling, but for those at
+// the walls.
 func (v *view) ducts() {
 	g := drawing.Group{ID: "ducts", Title: "Ducts and pipes above the ceiling"}
-	for _, o := range v.c.Obstacles {
-		if o.Box.Empty() {
-			continue
-		}
+	room := v.c.Outline.Bounds()
+	for _, o := range v.things() {
 		v.used["over"] = true
 		b := o.Box.Polygon()
 		for i := range b {
-			g.Elements = append(g.Elements, drawing.Line{Style: overPen(), A: b[i], B: b[(i+1)%4]})
+			p, q := b[i], b[(i+1)%4]
+			if p.X == q.X && (p.X == room.Min.X || p.X == room.Max.X) || p.Y == q.Y && (p.Y == room.Min.Y || p.Y == room.Max.Y) {
+				continue
+			}
+			g.Elements = append(g.Elements, drawing.Line{Style: overPen(), A: p, B: q})
 		}
 	}
 	v.add(g)
+}
+
+// things returns what hangs over the ceiling, within the walls.
+func (v *view) things() []ceiling.Obstacle {
+	room := v.c.Outline.Bounds()
+	var out []ceiling.Obstacle
+	for _, o := range v.c.Obstacles {
+		x, y := o.Box.X().Overlap(room.X()), o.Box.Y().Overlap(room.Y())
+		if x.Len() > 0 && y.Len() > 0 {
+			o.Box = geom.RectOf(x.From, y.From, x.To, y.To)
+			out = append(out, o)
+		}
+	}
+	return out
 }
 
 func joistPen() drawing.Style {
@@ -117,14 +141,14 @@ func (v *view) grid() {
 	mains := drawing.Group{ID: "main-tees", Title: "Main tees"}
 	for _, t := range v.c.Mains {
 		mains.Elements = append(mains.Elements, drawing.Line{Style: mainPen(), A: t.From, B: t.To})
-		v.keep = append(v.keep, geom.Polygon{t.From, t.To}.Bounds().Inset(-v.mm(0.9)))
+		v.mains = append(v.mains, geom.Polygon{t.From, t.To}.Bounds().Inset(-v.mm(0.9)))
 	}
 	angle := drawing.Group{ID: "wall-angle", Title: "Wall angle"}
 	leg := v.leg()
 	for _, d := range v.sides {
 		angle.Elements = append(angle.Elements, drawing.Line{Style: anglePen(), A: d.At(leg+d.Finished, -d.Finished-leg), B: d.At(d.Length-leg-d.Finished, -d.Finished-leg)})
 	}
-	v.add(cross, angle, mains)
+	v.under = append(v.under, cross, angle, mains)
 }
 
 // leg returns how far in the edge of the wall angle is drawn.
@@ -151,7 +175,7 @@ func (v *view) metal() {
 	for _, h := range v.c.Hangers {
 		v.used["hanger"] = true
 		g.Elements = append(g.Elements, marks.Hanger(h.At, v.s)...)
-		v.keep = append(v.keep, geom.Rect{Min: h.At, Max: h.At}.Inset(-v.mm(1.9)))
+		v.keep = append(v.keep, geom.Rect{Min: h.At, Max: h.At}.Inset(-v.mm(1.65)))
 	}
 	for _, m := range v.c.Mains {
 		for _, p := range m.Splices {
@@ -161,53 +185,6 @@ func (v *view) metal() {
 		}
 	}
 	v.add(g)
-}
-
-// sections marks the section through the tightest place, on a white ground and
-// clear of main tees, hangers and lights.
-func (v *view) sections() {
-	for _, c := range cuts.Of(v.r) {
-		if c.Kind != cuts.Ceiling {
-			continue
-		}
-		v.used["section"] = true
-		from, to := cuts.Inside(c, v.c.Outline.Bounds(), v.mm(6))
-		for _, at := range []geom.Point{from, to} {
-			g, ok := v.pennant(c, at, geom.Pt((from.X+to.X)/2, (from.Y+to.Y)/2))
-			if !ok {
-				continue
-			}
-			b := drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.7))
-			v.keep, v.pennants = append(v.keep, b), append(v.pennants, b)
-			v.add(drawing.Area{Layer: drawing.Symbols, Outline: b.Polygon()}, g)
-		}
-	}
-}
-
-// pennant returns a section mark at the first clear place on the line of the
-// cut, looked for from its end towards the middle.
-func (v *view) pennant(c cuts.Cut, end, middle geom.Point) (drawing.Group, bool) {
-	step := v.mm(1.5)
-	way := geom.Pt(0, step)
-	if c.AlongX {
-		way = geom.Pt(step, 0)
-	}
-	if end.X > middle.X || end.Y > middle.Y {
-		way = geom.Pt(-way.X, -way.Y)
-	}
-	for _, clear := range []func(geom.Rect) bool{v.apart, v.overTees} {
-		at := end
-		for (at.X-middle.X).Abs()+(at.Y-middle.Y).Abs() >= step {
-			g := marks.Pennant(c.Letter, at, c.Look, v.s)
-			if clear(drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.7))) {
-				return g, true
-			}
-			if at = at.Add(way); (at.X-end.X).Abs()+(at.Y-end.Y).Abs() > v.mm(60) {
-				break
-			}
-		}
-	}
-	return drawing.Group{}, false
 }
 
 // subtitle says in a few words what ceiling it is.

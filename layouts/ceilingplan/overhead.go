@@ -7,17 +7,13 @@ import (
 	"roomwright/geom"
 	"roomwright/geom/ceiling"
 	"roomwright/layouts/drawing"
-	"roomwright/layouts/marks"
 	"roomwright/layouts/paper"
 )
 
 // overheadWords names ducts and pipes, with their undersides: along them, on
 // them where they are wide enough, else beside them.
-func (v *view) overheadWords(pl *marks.Placer) {
-	for _, o := range narrowFirst(v.c.Obstacles) {
-		if o.Box.Empty() {
-			continue
-		}
+func (v *view) overheadWords() {
+	for _, o := range narrowFirst(v.things()) {
 		turned := o.Box.H() > o.Box.W()
 		wide := o.Box.W()
 		if !turned {
@@ -30,9 +26,11 @@ func (v *view) overheadWords(pl *marks.Placer) {
 		}
 		places := v.overheadPlaces(o.Box, turned)
 		if e, ok := v.overhead(lines, places, aside, turned, v.apart); ok {
-			v.say(pl, e)
+			v.say(e)
 		} else if e, ok := v.overhead(lines, places, aside, turned, v.overTees); ok {
-			v.say(pl, e) // over a cross tee rather than not at all
+			v.say(e) // over a cross tee rather than not at all
+		} else {
+			v.unnamed = append(v.unnamed, o)
 		}
 	}
 }
@@ -57,9 +55,9 @@ func (v *view) overhead(lines []string, places []geom.Point, aside geom.Length, 
 }
 
 // say adds words on a white ground and keeps other things off them.
-func (v *view) say(pl *marks.Placer, e []drawing.Element) {
+func (v *view) say(e []drawing.Element) {
 	v.opaque(e)
-	pl.BlockElements(e)
+	v.pl.BlockElements(e)
 	v.labelled = append(v.labelled, drawing.Bounds(e, v.s))
 }
 
