@@ -41,7 +41,7 @@ func (v *view) notes() []string {
 		out = append(out, "Panels out of square have two figures: widths at the upper and the lower end, heights at the left and the right.")
 	}
 	for _, o := range v.unnamed {
-		out = append(out, fmt.Sprintf("Above the ceiling: %s, underside at %s.", o.What, v.show.Figure(o.Underside)))
+		out = append(out, fmt.Sprintf("Above the ceiling: %s, %s.", thing(o), v.underside(o)))
 	}
 	out = append(out, v.unmarked()...)
 	return append(out, "Check each figure in the room before the saw. Do not scale.")

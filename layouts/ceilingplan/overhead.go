@@ -19,7 +19,7 @@ func (v *view) overheadWords() {
 		if !turned {
 			wide = o.Box.H()
 		}
-		lines := []string{o.What + " above", "under " + v.show.Figure(o.Underside)}
+		lines := []string{thing(o) + " above", v.underside(o)}
 		aside := geom.Length(0)
 		if wide < v.mm(9) {
 			aside = wide/2 + v.mm(4.9)
@@ -33,6 +33,22 @@ func (v *view) overheadWords() {
 			v.unnamed = append(v.unnamed, o)
 		}
 	}
+}
+
+// thing names what hangs over the ceiling.
+func thing(o ceiling.Obstacle) string {
+	if o.What == "other" {
+		return "thing"
+	}
+	return o.What
+}
+
+// underside says how low a thing hangs.
+func (v *view) underside(o ceiling.Obstacle) string {
+	if o.Underside <= 0 {
+		return "height not known"
+	}
+	return "under " + v.show.Figure(o.Underside)
 }
 
 // overhead returns words set at the first place that is clear.

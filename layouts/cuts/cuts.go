@@ -86,7 +86,7 @@ func tightest(c *ceiling.Ceiling) (Cut, bool) {
 		try(p)
 	}
 	for _, o := range c.Obstacles {
-		if !o.Box.Empty() {
+		if o.Underside > 0 && o.Box.Overlaps(c.Outline.Bounds()) {
 			try(place{free: o.Clear, box: o.Box, alongX: o.Box.H() >= o.Box.W()})
 		}
 	}

@@ -59,6 +59,18 @@ type overhead struct {
 	top    geom.Length
 	levels []dimension.Height
 	calls  []marks.Callout
+	tight  string // the words of the tightest place
+}
+
+// known reports whether the height of the structure is known.
+func (v *overhead) known() bool { return v.c.Structure > v.c.Face }
+
+// structureWord names what the ceiling hangs from.
+func (v *overhead) structureWord() string {
+	if j := v.room.Above.Joists; j != nil && !j.Unknown {
+		return "joists"
+	}
+	return "structure"
 }
 
 func (v *overhead) add(e ...drawing.Element) { v.out = append(v.out, e...) }
@@ -100,20 +112,40 @@ func (v *overhead) frame() {
 	whole := v.spanOf(v.c.Outline.Bounds())
 	v.span = v.span.Overlap(whole)
 	v.top = v.c.Structure
+	if !v.known() {
+		v.top = v.c.Face + v.c.TeeHeight + v.mm(12)
+	}
 	for _, j := range v.c.Joists {
 		v.top = max(v.top, v.c.Structure+j.Deep)
 	}
 }
 
-// structure draws the joists and the deck on them, with break lines at the ends.
+// structure draws the joists and the deck on them, and walls or break lines at
+// the ends.
 func (v *overhead) structure() {
+	low, high := v.c.Face-v.mm(4), v.top
+	if v.known() {
+		v.joists()
+		high = v.deck()
+		v.levels = append(v.levels, dimension.Height{Word: v.structureWord(), At: v.c.Structure})
+	}
+	ends := []geom.Length{v.span.From, v.span.To}
+	for i, wall := range v.wallEnds() {
+		if wall {
+			v.wallEnd(ends[i], i == 0, low)
+		} else {
+			v.add(v.breakLine(ends[i], low, high)...)
+		}
+	}
+}
+
+// joists draws the joists that the cut meets, or the one along it.
+func (v *overhead) joists() {
 	cut := drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}
 	thin := drawing.Style{Layer: drawing.Cut, Pen: drawing.P13}
-	beyond := drawing.Style{Layer: drawing.Beyond, Pen: drawing.P25}
 	var last geom.Rect
 	for _, j := range v.c.Joists {
-		b := geom.Polygon{j.From, j.To}.Bounds()
-		x := v.spanOf(b)
+		x := v.spanOf(geom.Polygon{j.From, j.To}.Bounds())
 		if x.Len() > v.span.Len()/4 {
 			continue // it runs along the cut
 		}
@@ -129,24 +161,26 @@ func (v *overhead) structure() {
 		v.add(drawing.Line{Style: thin, A: c[0], B: c[2]}, drawing.Line{Style: thin, A: c[1], B: c[3]},
 			drawing.Polyline{Style: cut, Points: c, Closed: true})
 	}
-	if !last.Empty() {
+	switch {
+	case !last.Empty():
 		v.calls = append(v.calls, marks.Callout{Lines: []string{v.joistWords()}, Target: last.Mid()})
-	} else if v.top > v.c.Structure {
-		v.add(drawing.Line{Style: beyond, A: geom.Pt(v.span.From, v.c.Structure), B: geom.Pt(v.span.To, v.c.Structure)})
+	case v.top > v.c.Structure:
+		v.add(drawing.Line{
+			Style: drawing.Style{Layer: drawing.Beyond, Pen: drawing.P25},
+			A:     geom.Pt(v.span.From, v.c.Structure), B: geom.Pt(v.span.To, v.c.Structure),
+		})
+		at := geom.Pt(v.span.To-min(v.mm(8), v.span.Len()/4), v.c.Structure+(v.top-v.c.Structure)/2)
+		v.calls = append(v.calls, marks.Callout{Lines: []string{v.joistWords() + ", beyond"}, Target: at})
 	}
+}
+
+// deck draws what lies on the joists, or the structure whose make is not known,
+// and returns its upper edge.
+func (v *overhead) deck() geom.Length {
 	deck := geom.RectOf(v.span.From, v.top, v.span.To, v.top+v.mm(1.4))
 	v.add(drawing.HatchLines(deck.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P18}, drawing.Rising60, paper.MM(1.2), v.s),
-		drawing.Line{Style: cut, A: deck.Min, B: geom.Pt(deck.Max.X, deck.Min.Y)})
-	low := v.c.Face - v.mm(4)
-	ends := []geom.Length{v.span.From, v.span.To}
-	for i, wall := range v.wallEnds() {
-		if wall {
-			v.wallEnd(ends[i], i == 0, low)
-		} else {
-			v.add(v.breakLine(ends[i], low, deck.Max.Y)...)
-		}
-	}
-	v.levels = append(v.levels, dimension.Height{Word: "joists", At: v.c.Structure})
+		drawing.Line{Style: drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}, A: deck.Min, B: geom.Pt(deck.Max.X, deck.Min.Y)})
+	return deck.Max.Y
 }
 
 // wallEnds reports whether each end of the stretch is at a wall.
@@ -155,7 +189,7 @@ func (v *overhead) wallEnds() [2]bool {
 	return [2]bool{v.span.From <= whole.From, v.span.To >= whole.To}
 }
 
-// wallEnd draws the wall cut at an end, with its wall angle.
+// wallEnd draws the wall cut at an end, with its wall angle in true size.
 func (v *overhead) wallEnd(x geom.Length, left bool, low geom.Length) {
 	in, thick := geom.Length(1), -v.mm(3.6)
 	if !left {
@@ -164,9 +198,24 @@ func (v *overhead) wallEnd(x geom.Length, left bool, low geom.Length) {
 	band := geom.RectOf(min(x, x+thick), low, max(x, x+thick), v.top)
 	heavy := drawing.Style{Layer: drawing.Cut, Pen: drawing.P50}
 	v.add(drawing.HatchLines(band.Polygon(), drawing.Style{Layer: drawing.CutPattern, Pen: drawing.P18}, drawing.Rising45, paper.MM(1.7), v.s),
-		drawing.Line{Style: heavy, A: geom.Pt(x, low), B: geom.Pt(x, v.top)},
-		drawing.Polyline{Style: heavy, Points: []geom.Point{
-			geom.Pt(x, v.c.Face+v.mm(1.4)), geom.Pt(x, v.c.Face), geom.Pt(x+in*v.mm(1.4), v.c.Face)}})
+		drawing.Line{Style: heavy, A: geom.Pt(x, low), B: geom.Pt(x, v.top)})
+	leg := v.leg()
+	if leg <= 0 {
+		return
+	}
+	v.add(drawing.Polyline{Style: heavy, Points: []geom.Point{
+		geom.Pt(x, v.c.Face+leg), geom.Pt(x, v.c.Face), geom.Pt(x+in*leg, v.c.Face)}})
+	v.levels = append(v.levels, dimension.Height{Word: "top of angle", At: v.c.Face + leg})
+}
+
+// leg returns the leg of the wall angle.
+func (v *overhead) leg() geom.Length {
+	for _, p := range v.c.Pieces {
+		if len(v.c.Angles) > 0 && p.Mark == v.c.Angles[0].Mark {
+			return p.Profile.Thick
+		}
+	}
+	return 0
 }
 
 // breakLine draws a zig-zag where the view ends short of a wall.
@@ -174,6 +223,14 @@ func (v *overhead) breakLine(x, low, high geom.Length) []drawing.Element {
 	mid, z := low+(high-low)/2, v.mm(1.2)
 	return []drawing.Element{drawing.Polyline{Style: drawing.Style{Layer: drawing.Beyond, Pen: drawing.P18}, Points: []geom.Point{
 		geom.Pt(x, low), geom.Pt(x, mid-z), geom.Pt(x-z, mid-z/3), geom.Pt(x+z, mid+z/3), geom.Pt(x, mid+z), geom.Pt(x, high)}}}
+}
+
+// thing names what hangs below the structure.
+func thing(o ceiling.Obstacle) string {
+	if o.What == "other" {
+		return "thing"
+	}
+	return o.What
 }
 
 // obstacles draws what hangs below the joists where the cut meets it.
@@ -184,12 +241,12 @@ func (v *overhead) obstacles() {
 			continue
 		}
 		box := geom.RectOf(x.From, o.Underside, x.To, v.c.Structure)
-		if box.H() <= 0 {
+		if box.H() <= 0 || o.Underside <= 0 {
 			continue
 		}
 		v.add(drawing.Polyline{Style: drawing.Style{Layer: drawing.Duct, Pen: drawing.P35}, Points: box.Polygon(), Closed: true})
-		v.levels = append(v.levels, dimension.Height{Word: o.What, At: o.Underside})
-		v.calls = append(v.calls, marks.Callout{Lines: []string{o.What + ", space below the joists"}, Target: geom.Pt(box.Mid().X, box.Max.Y-box.H()/3)})
+		v.levels = append(v.levels, dimension.Height{Word: thing(o), At: o.Underside})
+		v.calls = append(v.calls, marks.Callout{Lines: []string{thing(o) + ", drawn up to the " + v.structureWord()}, Target: geom.Pt(box.Mid().X, box.Max.Y-box.H()/3)})
 	}
 }
 
@@ -290,45 +347,6 @@ func (v *overhead) lights() {
 	v.levels = append(v.levels, dimension.Height{Word: "ceiling", At: v.c.Face})
 }
 
-// tightest puts a solid bar in the least gap on the line of the cut.
-func (v *overhead) tightest() {
-	best := geom.Length(-1)
-	var bar geom.Rect
-	try := func(x geom.Span, low, high geom.Length) {
-		if gap := high - low; x.Len() > 0 && gap > 0 && (best < 0 || gap < best) {
-			best = gap
-			mid := x.From + x.Len()*2/3
-			bar = geom.RectOf(mid-v.mm(0.5), low, mid+v.mm(0.5), high)
-		}
-	}
-	tees := v.c.Face + v.c.TeeHeight
-	overs := []struct {
-		x   geom.Span
-		low geom.Length
-	}{{v.span, v.c.Structure}}
-	for _, o := range v.c.Obstacles {
-		if x := v.spanOf(o.Box).Overlap(v.span); v.crosses(o.Box) && x.Len() > 0 {
-			overs = append(overs, struct {
-				x   geom.Span
-				low geom.Length
-			}{x, o.Underside})
-		}
-	}
-	for _, o := range overs {
-		try(o.x, tees, o.low)
-		for _, l := range v.c.Lights {
-			if v.crosses(l.Box) && l.Depth > v.c.TeeHeight {
-				try(v.spanOf(l.Box).Overlap(o.x), v.c.Face+l.Depth, o.low)
-			}
-		}
-	}
-	if best < 0 {
-		return
-	}
-	v.add(drawing.Area{Layer: drawing.Symbols, Outline: bar.Polygon(), Fill: drawing.Accent})
-	v.calls = append(v.calls, marks.Callout{Lines: []string{v.show.Figure(best) + " free, tightest"}, Target: bar.Mid()})
-}
-
 // ladder puts the heights at the left.
 func (v *overhead) ladder() {
 	words, figures := dimension.LadderWidth(v.levels, v.show)
@@ -351,9 +369,4 @@ func once(list []dimension.Height) []dimension.Height {
 		}
 	}
 	return out
-}
-
-// callouts says in a column at the right what is what.
-func (v *overhead) callouts() {
-	v.add(marks.Callouts(v.calls, v.span.To+v.mm(9), v.s)...)
 }
