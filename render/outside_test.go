@@ -2,325 +2,281 @@ package render_test
 
 import (
 	"bytes"
-	"encoding/json"
-	"encoding/xml"
 	"errors"
+	"fmt"
+	"image"
 	"image/png"
-	"io"
 	"math"
 	"os"
 	"os/exec"
-	"path/filepath"
-	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
 	"roomwright/geom"
 	"roomwright/geom/measure"
-	"roomwright/render"
 )
 
-// tool returns the path of a program that reads our files. Where it is missing
-// the test is skipped, but under CI every check from outside is required.
-func tool(t *testing.T, name, pkg string) string {
-	t.Helper()
-	path, err := exec.LookPath(name)
-	if err == nil {
-		return path
-	}
-	if os.Getenv("CI") != "" {
-		t.Fatalf("%s (Debian: %s) is not installed, and checks from outside are required here", name, pkg)
-	}
-	t.Skipf("%s (Debian: %s) is not installed", name, pkg)
-	return ""
-}
-
-// save writes files to a folder and returns their paths.
-func save(t *testing.T, files []render.File) []string {
-	t.Helper()
-	dir := t.TempDir()
-	var out []string
-	for _, f := range files {
-		path := filepath.Join(dir, f.Name)
-		if err := os.WriteFile(path, f.Bytes, 0o600); err != nil {
-			t.Fatal(err)
-		}
-		out = append(out, path)
-	}
-	return out
-}
-
-// TestSheetsAreWellFormed reads every sheet of every room as XML, by Go's
-// reader and by xmllint, and finds its size in millimetres.
+// TestSheetsAreWellFormed has xmllint read every sheet of every room. Go's own
+// reader has read them already, with their sizes, when they were drawn.
 func TestSheetsAreWellFormed(t *testing.T) {
-	size := regexp.MustCompile(`width="([0-9.]+)mm" height="([0-9.]+)mm" viewBox="0 0 (\d+) (\d+)"`)
-	var all []string
-	for _, s := range rooms(t) {
-		for _, f := range s.sheets() {
-			d := xml.NewDecoder(bytes.NewReader(f.Bytes))
-			for {
-				_, err := d.Token()
-				if errors.Is(err, io.EOF) {
-					break
-				}
-				if err != nil {
-					t.Fatalf("%s, %s: %v", s.name, f.Name, err)
-				}
-			}
-			m := size.FindSubmatch(f.Bytes)
-			if m == nil {
-				t.Fatalf("%s, %s: no size in millimetres with a view box in hundredths", s.name, f.Name)
-			}
-			for i := 1; i <= 2; i++ {
-				mm, _ := strconv.ParseFloat(string(m[i]), 64)
-				hundredths, _ := strconv.ParseFloat(string(m[i+2]), 64)
-				if math.Abs(mm*100-hundredths) > 1e-6 {
-					t.Errorf("%s, %s: %v mm against a view box of %v", s.name, f.Name, mm, hundredths)
-				}
-			}
-		}
-		all = append(all, save(t, s.sheets())...)
-	}
 	xmllint := tool(t, "xmllint", "libxml2-utils")
-	if out, err := exec.Command(xmllint, append([]string{"--noout", "--huge"}, all...)...).CombinedOutput(); err != nil {
-		t.Errorf("xmllint: %v %.2000s", err, out)
+	n := 0
+	for _, s := range rooms(t) {
+		paths := save(t, s.sheets()...)
+		n += len(paths)
+		if said, err := exec.Command(xmllint, append([]string{"--noout"}, paths...)...).CombinedOutput(); err != nil || len(said) > 0 {
+			t.Errorf("%s: xmllint: %v %.2000s", s.name, err, said)
+		}
+	}
+	if want := least(200); n < want {
+		t.Errorf("%d sheets read, want at least %d", n, want)
 	}
 }
 
-// TestAnotherProgramDrawsTheSheets has librsvg draw every sheet of the two
-// examples, and finds the print-check square of 2 inches true to a pixel.
-func TestAnotherProgramDrawsTheSheets(t *testing.T) {
+// TestAnotherProgramTakesEverySheet has librsvg draw every sheet of every room,
+// one document a room: it has nothing to say about any.
+func TestAnotherProgramTakesEverySheet(t *testing.T) {
 	rsvg := tool(t, "rsvg-convert", "librsvg2-bin")
-	for _, name := range []string{bow, glaze} {
+	list := rooms(t)
+	each(len(list), func(i int) {
+		paths := save(t, list[i].sheets()...)
+		out := paths[0] + ".pdf"
+		said, err := exec.Command(rsvg, append([]string{"-f", "pdf", "-o", out}, paths...)...).CombinedOutput()
+		if err != nil || len(said) > 0 {
+			t.Errorf("%s: rsvg-convert: %v %.2000s", list[i].name, err, said)
+		}
+	})
+}
+
+// TestPrintsAreTrue has librsvg draw every sheet of the examples at 254 dots an
+// inch, ten to the millimetre: none is blank, the print-check square is 508
+// dots wide and high, and every scale bar is as long as it says.
+func TestPrintsAreTrue(t *testing.T) {
+	rsvg := tool(t, "rsvg-convert", "librsvg2-bin")
+	names := []string{bow, glaze}
+	if underRace {
+		names = names[:1]
+	}
+	bars := 0
+	for _, name := range names {
 		s := room(t, name)
-		paths := save(t, s.sheets())
+		paths := save(t, s.sheets()...)
+		if underRace {
+			paths = paths[1:3] // an elevation, and a section with notes
+		}
+		pictures := make([]picture, len(paths))
 		each(len(paths), func(i int) {
-			out := paths[i] + ".png"
-			said, err := exec.Command(rsvg, "-d", "254", "-p", "254", "-b", "white", "-o", out, paths[i]).CombinedOutput()
-			if err != nil || len(said) > 0 {
-				t.Errorf("%s: %v %s", paths[i], err, said)
+			said, err := exec.Command(rsvg, "-d", "254", "-p", "254", "-b", "white", paths[i]).Output()
+			if err != nil {
+				t.Errorf("%s: rsvg-convert: %v", paths[i], err)
 				return
 			}
-			checkSquare(t, out)
-		})
-	}
-}
-
-// checkSquare finds the print-check square on a picture at 254 dots an inch:
-// its right edge is the right margin of the sheet, its sides 508 dots.
-func checkSquare(t *testing.T, path string) {
-	f, err := os.Open(path)
-	if err != nil {
-		t.Error(err)
-		return
-	}
-	defer f.Close()
-	img, err := png.Decode(f)
-	if err != nil {
-		t.Error(err)
-		return
-	}
-	dark := func(x, y int) bool {
-		r, g, b, _ := img.At(x, y).RGBA()
-		return r+g+b < 3*0x8000
-	}
-	// A column of the picture is an edge when it is dark over most of 500 dots.
-	b := img.Bounds()
-	edge := func(x, y0 int) int {
-		n := 0
-		for y := y0; y < y0+508 && y < b.Max.Y; y++ {
-			if dark(x, y) {
-				n++
+			if pictures[i], err = pictureOf(said, 10); err != nil {
+				t.Errorf("%s: %v", paths[i], err)
 			}
-		}
-		return n
-	}
-	right := b.Max.X - 120 // the margin at the right is 12 mm
-	best, at := 0, 0
-	for y := 0; y < b.Max.Y-508; y += 4 {
-		if n := max(edge(right, y), edge(right-1, y), edge(right+1, y)); n > best {
-			best, at = n, y
-		}
-	}
-	if best < 480 {
-		t.Errorf("%s: no print-check square at the right margin", path)
-		return
-	}
-	found := false
-	for x := right - 509; x <= right-507; x++ {
-		if edge(x, at) >= 480 {
-			found = true
+		})
+		for i, p := range pictures {
+			w := s.paper[i]
+			if underRace {
+				w = s.paper[i+1]
+			}
+			if p.img == nil {
+				continue
+			}
+			if wide, high := p.img.Rect.Dx(), p.img.Rect.Dy(); math.Abs(float64(wide)-w.w.Millimetres()*10) > 1 || math.Abs(float64(high)-w.h.Millimetres()*10) > 1 {
+				t.Errorf("%s, %s: %d by %d dots, the sheet is %v by %v mm", name, w.name, wide, high, w.w.Millimetres(), w.h.Millimetres())
+			}
+			if share := p.ink(); share < 0.004 || share > 0.3 {
+				t.Errorf("%s, %s: %.2f %% of the sheet is ink", name, w.name, 100*share)
+			}
+			bars += p.check(t, name, w)
 		}
 	}
-	if !found {
-		t.Errorf("%s: the print-check square is not 508 dots (2 in) wide", path)
+	if want := least(8); bars < want {
+		t.Errorf("%d scale bars measured, want at least %d", bars, want)
 	}
 }
 
-// TestABrowserDrawsASheet has Chromium draw the framing sheet of the first example.
-func TestABrowserDrawsASheet(t *testing.T) {
+// TestABrowserPrintsTrue has Chromium draw the framing sheet of the first
+// example at twice its 96 dots an inch, and measures the same things.
+func TestABrowserPrintsTrue(t *testing.T) {
 	chromium := tool(t, "chromium", "chromium")
 	s := room(t, bow)
-	path := save(t, s.sheets()[1:2])[0]
+	w, file := s.paper[1], s.sheets()[1]
+	path := save(t, file)[0]
 	out := path + ".png"
+	const perMM = 2 * 96 / 25.4
+	size := fmt.Sprintf("--window-size=%d,%d", int(math.Ceil(w.w.Millimetres()*perMM/2)), int(math.Ceil(w.h.Millimetres()*perMM/2)))
 	cmd := exec.Command(chromium, "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
 		"--disable-background-networking", "--disable-component-update", "--disable-sync", "--hide-scrollbars",
-		"--user-data-dir="+t.TempDir(), "--window-size=1640,1060", "--screenshot="+out, "file://"+path)
+		"--force-device-scale-factor=2", size, "--user-data-dir="+t.TempDir(), "--screenshot="+out, "file://"+path)
 	if said, err := cmd.CombinedOutput(); err != nil {
 		t.Fatalf("chromium: %v %.2000s", err, said)
 	}
-	f, err := os.Open(out)
+	b, err := os.ReadFile(out)
 	if err != nil {
 		t.Fatal(err)
 	}
-	defer f.Close()
-	img, err := png.Decode(f)
+	p, err := pictureOf(b, perMM)
 	if err != nil {
 		t.Fatal(err)
 	}
-	dark := 0
-	for y := 0; y < img.Bounds().Max.Y; y++ {
-		for x := 0; x < img.Bounds().Max.X; x++ {
-			if r, g, b, _ := img.At(x, y).RGBA(); r+g+b < 3*0x6000 {
-				dark++
-			}
+	if share := p.ink(); share < 0.004 || share > 0.3 {
+		t.Errorf("%.2f %% of the sheet is ink", 100*share)
+	}
+	if n := p.check(t, bow, w); n == 0 {
+		t.Error("no scale bar to measure")
+	}
+}
+
+// picture is a sheet as another program drew it.
+type picture struct {
+	img   *image.Gray
+	perMM float64
+}
+
+// pictureOf reads a PNG with so many dots to the millimetre.
+func pictureOf(b []byte, perMM float64) (picture, error) {
+	img, err := png.Decode(bytes.NewReader(b))
+	if err != nil {
+		return picture{}, err
+	}
+	grey := image.NewGray(img.Bounds())
+	switch img := img.(type) { // one channel tells ink from paper, the accent too
+	case *image.NRGBA:
+		for i := range grey.Pix {
+			grey.Pix[i] = img.Pix[4*i+1]
+		}
+	case *image.RGBA:
+		for i := range grey.Pix {
+			grey.Pix[i] = img.Pix[4*i+1]
+		}
+	default:
+		return picture{}, fmt.Errorf("a picture of kind %T", img)
+	}
+	return picture{grey, perMM}, nil
+}
+
+// ink returns the share of dark dots.
+func (p picture) ink() float64 {
+	n := 0
+	for _, v := range p.img.Pix {
+		if v < 128 {
+			n++
 		}
 	}
-	// A sheet is mostly white paper, and never blank.
-	if share := float64(dark) / float64(img.Bounds().Dx()*img.Bounds().Dy()); share < 0.01 || share > 0.3 {
-		t.Errorf("%.1f %% of the picture is dark, want 1 to 30", 100*share)
-	}
+	return float64(n) / float64(len(p.img.Pix))
 }
 
-// audit is what the independent reader says of a DXF file.
-type audit struct {
-	Errors, Fixes []string
-	Units         int
-	Counts        map[string]int
-	Layers        []string
-	Dimensions    []struct {
-		Measurement, Written float64
-		Figure               string
-		Pictured             []string
+// along returns the first and last dark place, in dots, on a line across the
+// sheet (or up it) at a height (or distance from the left), between two places.
+// An edge between two dots is told by how grey they are.
+func (p picture) along(upright bool, at, from, to float64) (first, last float64, ok bool) {
+	grey := func(i int) float64 {
+		x, y := i, int(at)
+		if upright {
+			x, y = y, x
+		}
+		if !(image.Point{x, y}).In(p.img.Rect) {
+			return 0
+		}
+		return 1 - float64(p.img.GrayAt(x, y).Y)/255
 	}
-	Texts []string
+	for i := int(from); i <= int(to); i++ {
+		if grey(i) < 0.5 {
+			continue
+		}
+		if !ok {
+			first, ok = float64(i)-grey(i-1), true
+		}
+		last = float64(i) + 1 + grey(i+1)
+	}
+	return first, last, ok
 }
 
-// audited reads the DXF files of rooms with ezdxf (Debian: python3-ezdxf).
-func audited(t *testing.T, list []subject) []audit {
+// check measures the print-check square and the scale bars of a sheet, and
+// returns how many bars it found.
+func (p picture) check(t *testing.T, name string, w *written) (bars int) {
 	t.Helper()
-	const python = "/usr/bin/python3"
-	if err := exec.Command(python, "-c", "import ezdxf").Run(); err != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("python3-ezdxf is not installed, and checks from outside are required here")
+	dots := func(l geom.Length) float64 { return l.Millimetres() * p.perMM }
+	down := func(y geom.Length) float64 { return dots(w.h - y) }
+	about := 1.5 * p.perMM // where the file says a line is, it is looked for this near
+	middle := func(upright bool, at, near float64) float64 {
+		first, last, ok := p.along(upright, at, near-about, near+about)
+		if !ok {
+			t.Errorf("%s, %s: no line near %v", name, w.name, near)
 		}
-		t.Skip("python3-ezdxf is not installed")
+		return (first + last) / 2
 	}
-	out := make([]audit, len(list))
-	each(len(list), func(i int) {
-		path := filepath.Join(t.TempDir(), "a.dxf")
-		if err := os.WriteFile(path, list[i].model().Bytes, 0o600); err != nil {
-			t.Error(err)
-			return
+	squares := 0
+	for _, k := range w.strokes {
+		if k.pen != 35 || !within(k.in, "key") {
+			continue
 		}
-		b, err := exec.Command(python, filepath.Join("dxf", "testdata", "audit.py"), path).Output()
-		if err == nil {
-			err = json.Unmarshal(b, &out[i])
+		squares++
+		b := k.mid
+		quarter := b.H() * 3 / 10
+		wide := middle(false, down(b.Mid().Y+quarter), dots(b.Max.X)) - middle(false, down(b.Mid().Y+quarter), dots(b.Min.X))
+		high := middle(true, dots(b.Mid().X+quarter), down(b.Min.Y)) - middle(true, dots(b.Mid().X+quarter), down(b.Max.Y))
+		if want := 50.8 * p.perMM; math.Abs(wide-want) > 1 || math.Abs(high-want) > 1 {
+			t.Errorf("%s, %s: the print-check square is %.1f by %.1f dots, want %.1f", name, w.name, wide, high, want)
 		}
+	}
+	if squares != 1 {
+		t.Errorf("%s, %s: %d print-check squares", name, w.name, squares)
+	}
+	for id, title := range w.groups {
+		scale, ok := strings.CutPrefix(title, "scale bar, ")
+		if !ok {
+			continue
+		}
+		bars++
+		want, err := w.barLength(id, scale)
 		if err != nil {
-			t.Errorf("%s: the reader failed: %v", list[i].name, err)
+			t.Errorf("%s, %s: %v", name, w.name, err)
+			continue
 		}
-	})
-	return out
-}
-
-// figure reads back a printed figure: of "11 x 16 = 176" and of
-// "193 3/4 = 16'-1 3/4"" the last part.
-func figure(s string, bare measure.System) (geom.Length, error) {
-	if _, sum, ok := strings.Cut(s, " = "); ok {
-		s = sum
-	}
-	return measure.Parse(s, bare)
-}
-
-// TestAnotherProgramReadsTheModel has ezdxf read and audit the DXF of every
-// room: no errors, no fixes, and each dimension measures what its figure says.
-func TestAnotherProgramReadsTheModel(t *testing.T) {
-	list := rooms(t)
-	for i, a := range audited(t, list) {
-		s := list[i]
-		if len(a.Errors) > 0 || len(a.Fixes) > 0 {
-			t.Errorf("%s: errors %q, fixes %q", s.name, a.Errors, a.Fixes)
-		}
-		unit, code := geom.Inch, 1
-		if s.result.Room.Units == measure.Millimetres {
-			unit, code = geom.Millimetre, 4
-		}
-		if a.Units != code {
-			t.Errorf("%s: $INSUNITS %d, want %d", s.name, a.Units, code)
-		}
-		if len(a.Dimensions) == 0 {
-			t.Errorf("%s: no dimensions", s.name)
-		}
-		bare := measure.Inches
-		if s.result.Room.Show.Form == measure.MillimetresOnly {
-			bare = measure.Millimetres
-		}
-		step := float64(s.result.Room.Show.To) / float64(unit)
-		for _, d := range a.Dimensions {
-			if math.Abs(d.Measurement-d.Written) > 1e-6 {
-				t.Errorf("%s: %q measures %v, written %v", s.name, d.Figure, d.Measurement, d.Written)
+		var bar geom.Rect
+		for _, k := range w.strokes {
+			if slices.Contains(k.in, id) {
+				bar = bar.Union(k.box)
 			}
-			l, err := figure(d.Figure, bare)
-			if err != nil {
-				t.Errorf("%s: figure %q: %v", s.name, d.Figure, err)
-				continue
-			}
-			// A figure is the difference of two places, each rounded once.
-			if got := float64(l) / float64(unit); math.Abs(got-d.Measurement) > step+1e-6 {
-				t.Errorf("%s: figure %q against a measurement of %v", s.name, d.Figure, d.Measurement)
-			}
+		}
+		first, last, _ := p.along(false, down(bar.Mid().Y), dots(bar.Min.X)-about, dots(bar.Max.X)+about)
+		if got := last - first; math.Abs(got-dots(want)) > 1 {
+			t.Errorf("%s, %s: the scale bar of %s is %.1f dots long, want %.1f", name, w.name, scale, got, dots(want))
 		}
 	}
+	return bars
 }
 
-// TestModelMeasuresTheResult finds the numbers of the result among the
-// dimensions that the independent reader measures.
-func TestModelMeasuresTheResult(t *testing.T) {
-	list := []subject{room(t, bow), room(t, glaze)}
-	for i, a := range audited(t, list) {
-		s := list[i]
-		unit := float64(geom.Inch)
-		if s.result.Room.Units == measure.Millimetres {
-			unit = float64(geom.Millimetre)
+// barLength returns how long a scale bar has to be on paper: its last figure at
+// the scale that it names, 1:20 or 1/2" = 1'-0".
+func (w *written) barLength(id, scale string) (geom.Length, error) {
+	last := ""
+	for _, x := range w.words {
+		if slices.Contains(x.in, id) {
+			last = x.text
 		}
-		has := func(what string, l geom.Length) {
-			want := float64(l) / unit
-			for _, d := range a.Dimensions {
-				if math.Abs(d.Measurement-want) < 1e-6 {
-					return
-				}
-			}
-			t.Errorf("%s: no dimension measures %s, %v", s.name, what, want)
-		}
-		for _, side := range s.result.Plan.Sides {
-			has("wall "+side.Wall, side.Taped)
-		}
-		for _, w := range s.result.Walls {
-			for _, o := range w.Openings {
-				has("rough opening "+o.Name, o.Rough.W())
-				has("between the kings of "+o.Name, o.Kings.Len())
-				has("height of rough opening "+o.Name, o.Rough.H())
-			}
-		}
-		c := s.result.Ceiling
-		// The chains stand at the walls at the bottom and at the right.
-		o := c.Outline
-		has("border at the left", c.XLines[0].At-o[3].X)
-		has("border at the right", o[2].X-c.XLines[len(c.XLines)-1].At)
-		has("border at the top", o[1].Y-c.YLines[0].At)
-		has("border at the bottom", c.YLines[len(c.YLines)-1].At-o[2].Y)
-		has("a whole module", c.ModuleX)
 	}
+	real, err := measure.Parse(last, measure.Inches)
+	if err != nil || !strings.ContainsAny(last, "ftinm") {
+		return 0, fmt.Errorf("the scale bar ends at %q: %v", last, err)
+	}
+	if one, ratio, ok := strings.Cut(scale, ":"); ok && one == "1" {
+		n, err := strconv.ParseInt(ratio, 10, 64)
+		if err != nil || n < 1 {
+			return 0, fmt.Errorf("scale %q", scale)
+		}
+		return real / geom.Length(n), nil
+	}
+	paper, foot, ok := strings.Cut(scale, " = ")
+	part, err1 := measure.Parse(paper, measure.Inches)
+	whole, err2 := measure.Parse(foot, measure.Inches)
+	if err := errors.Join(err1, err2); err != nil || !ok || whole <= 0 {
+		return 0, fmt.Errorf("scale %q: %v", scale, err)
+	}
+	return real * part / whole, nil
 }
