@@ -44,9 +44,10 @@ func (c *composer) moreWith(r rest, shown []view) page {
 		plates = append(plates, v.plate)
 		p.section, p.sections = v.scale, len(shown)
 	}
-	columns, ok := c.heads(shown)
+	need := leastWide(append(r.matter[:len(r.matter):len(r.matter)], c.reading(plates...)...))
+	columns, ok := c.heads(shown, need)
 	if !ok {
-		columns = c.columns(c.rows(shown, &p, id))
+		columns = c.columns(c.rows(shown, &p, id), need)
 	}
 	last := columns[len(columns)-1]
 	last.takeFoot(c.spec.Key.block())
@@ -73,10 +74,22 @@ func (c *composer) moreWith(r rest, shown []view) page {
 	return p
 }
 
+// leastWide returns the width below which a table of the matter would have to
+// break a word.
+func leastWide(flow []matter) geom.Length {
+	need := geom.Length(0)
+	for _, m := range flow {
+		if t, ok := m.(table); ok {
+			need = max(need, sum(t.floors(1)))
+		}
+	}
+	return need
+}
+
 // heads puts sections at the heads of columns, one to each; it reports false
 // when one is too wide for that or there are more sections than columns.
-func (c *composer) heads(shown []view) ([]*column, bool) {
-	columns := c.columns(c.form.top)
+func (c *composer) heads(shown []view, need geom.Length) ([]*column, bool) {
+	columns := c.columns(c.form.top, need)
 	if len(shown) > len(columns) {
 		return nil, false
 	}
@@ -286,8 +299,9 @@ func (c *composer) shelved(views []view) geom.Length {
 	return total + tall
 }
 
-// columns parts the sheet below top into columns of text.
-func (c *composer) columns(top geom.Length) []*column {
+// columns parts the sheet below top into columns of text, none narrower than
+// need where the sheet allows.
+func (c *composer) columns(top, need geom.Length) []*column {
 	f := c.form
 	gap := underApart
 	n := max((f.wide()+gap)/(mm(80)+gap), 1)
@@ -295,6 +309,9 @@ func (c *composer) columns(top geom.Length) []*column {
 		n, gap = max((f.wide()+fieldApart)/(mm(118)+fieldApart), 1), fieldApart
 	}
 	w := (f.wide() - gap*(n-1)) / n
+	for ; n > 1 && w < need; w = (f.wide() - gap*(n-1)) / n {
+		n--
+	}
 	var out []*column
 	for i := geom.Length(0); i < n; i++ {
 		x := f.left + (w+gap)*i

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strings"
 
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
@@ -96,43 +97,81 @@ func (t table) columns(w geom.Length) []geom.Length {
 		return slices.Clone(t.cols)
 	}
 	cols := t.natural()
-	for over := sum(cols) - w; over > 0; over = sum(cols) - w {
-		i, give := t.widest(cols, true)
-		if i < 0 {
-			i, give = t.widest(cols, false)
+	for stage := range stages {
+		floors := t.floors(stage)
+		for over := sum(cols) - w; over > 0; over = sum(cols) - w {
+			i, give := giving(cols, floors)
+			if i < 0 {
+				break
+			}
+			cols[i] -= min(over, give)
 		}
-		if i < 0 {
-			break
-		}
-		cols[i] -= min(over, give)
 	}
 	return cols
 }
 
-// widest returns the widest column that can give way, and by how much at once;
-// columns of words can down to 16 mm before those of figures have to. It
-// returns -1 when none can.
-func (t table) widest(cols []geom.Length, words bool) (int, geom.Length) {
-	least := mm(8)
-	if words {
-		least = mm(16)
+// floors returns the widths below which columns are not narrowed. Figures are
+// cut to, so a column of them never gives way; words give way to 16 mm, then to
+// their longest word, and at the very last are broken.
+func (t table) floors(stage int) []geom.Length {
+	natural := t.natural()
+	out := make([]geom.Length, len(natural))
+	for i, c := range t.Columns {
+		switch {
+		case c.Right:
+			out[i] = natural[i]
+		case stage == 0:
+			out[i] = max(mm(16), t.longest(i))
+		case stage == 1:
+			out[i] = max(mm(8), t.longest(i))
+		default:
+			out[i] = mm(8)
+		}
+		out[i] = min(out[i], natural[i])
 	}
-	can := func(i int) bool { return cols[i] > least && !(words && t.Columns[i].Right) }
-	first, second := -1, least
+	return out
+}
+
+// stages is how many times floors are lowered.
+const stages = 3
+
+// longest returns the width of the longest word of a column, its heading
+// included.
+func (t table) longest(i int) geom.Length {
+	c := t.Columns[i]
+	out := geom.Length(0)
+	for _, word := range strings.Fields(clean(c.Heading)) {
+		out = max(out, width(word, capWords, false))
+	}
+	for _, row := range t.Rows {
+		if i < len(row) {
+			for _, word := range strings.Fields(clean(row[i])) {
+				out = max(out, width(word, cellCap(c), c.Bold))
+			}
+		}
+	}
+	return out
+}
+
+// giving returns the widest column above its floor, and by how much it can
+// give way at once; -1 when none can.
+func giving(cols, floors []geom.Length) (int, geom.Length) {
+	first := -1
 	for i := range cols {
-		if can(i) && (first < 0 || cols[i] > cols[first]) {
+		if cols[i] > floors[i] && (first < 0 || cols[i] > cols[first]) {
 			first = i
 		}
 	}
 	if first < 0 {
 		return -1, 0
 	}
+	second := floors[first]
 	for i := range cols {
-		if i != first && can(i) {
+		if i != first && cols[i] > floors[i] {
 			second = max(second, cols[i])
 		}
 	}
-	return first, max(min(max(cols[first]-second, mm(1)), cols[first]-least), 1)
+	return first, max(min(max(cols[first]-second, mm(1)), cols[first]-floors[first]), 1)
 }
 
 func (t table) block(w geom.Length) block {
