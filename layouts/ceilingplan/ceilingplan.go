@@ -29,13 +29,16 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 	v.ducts()
 	v.metal()
 	v.over = slices.Clone(v.out[walls:])
+	within := len(v.out)
 	v.dimensions()
+	v.outside = slices.Clone(v.out[within:])
 	v.labels()
 	p.Elements = append(v.under, v.out...)
 	p.Subtitle = v.subtitle()
 	p.Notes = v.notes()
 	p.Legend = v.legend()
 	p.Tables = v.tables()
+	p.Unplaced = len(v.missing)
 	return p
 }
 
@@ -49,6 +52,7 @@ type view struct {
 	out      []drawing.Element
 	under    []drawing.Element // drawn first; labels may lie on it
 	over     []drawing.Element // what lies within the walls and is not a tee
+	outside  []drawing.Element // dimensions, strings and names round the room
 	used     map[string]bool
 	keep     []geom.Rect // where no label may go: hangers, splices, section marks
 	mains    []geom.Rect // main tees, on which only their own labels lie

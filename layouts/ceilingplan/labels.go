@@ -17,6 +17,7 @@ import (
 func (v *view) labels() {
 	v.pl = marks.NewPlacer(v.s)
 	v.pl.BlockElements(v.over)
+	v.pl.BlockElements(v.outside)
 	for _, r := range slices.Concat(v.keep, v.mains) {
 		v.pl.Block(r)
 	}
@@ -137,7 +138,13 @@ func (v *view) crossLabels() {
 			for _, t := range list {
 				targets = append(targets, quarter(t, 2))
 			}
-			v.mark(mark, true, thin(targets, 12))
+			ends := slices.Clone(targets)
+			for _, t := range list {
+				ends = append(ends, quarter(t, 1), quarter(t, 3))
+			}
+			if !v.tie(mark, true, thin(targets, 12), bands()[1]) {
+				v.mark(mark, true, thin(ends, 40))
+			}
 		}
 	}
 }

@@ -117,13 +117,19 @@ func bands() []float64 { return []float64{12, 24, 48} }
 // that is free and not longer than so many millimetres of paper; in a cell, or
 // over cross tees when no cell has room. It reports false when there is no place.
 func (v *view) tie(mark string, isNew bool, targets []geom.Point, reach float64) bool {
-	for _, free := range []func(geom.Rect) bool{v.apart, v.overTees} {
+	room := v.c.Outline.Bounds().Inset(v.mm(0.6))
+	return v.tieIn(room, mark, isNew, targets, reach, v.apart, v.overTees)
+}
+
+// tieIn is tie in an area, under each of some conditions in turn.
+func (v *view) tieIn(area geom.Rect, mark string, isNew bool, targets []geom.Point, reach float64, conditions ...func(geom.Rect) bool) bool {
+	for _, free := range conditions {
 		from := 1.2 // so that the string shows
 		for _, to := range bands() {
 			if to = min(to, reach); to <= from {
 				break
 			}
-			for _, p := range v.ways(mark, isNew, targets, from, to, free) {
+			for _, p := range v.ways(area, mark, isNew, targets, from, to, free) {
 				if g, ok := v.pl.Label(mark, isNew, p.target, p.at); ok {
 					v.put(g)
 					return true
@@ -143,9 +149,8 @@ type way struct {
 
 // ways returns the free places for a label whose string is longer than from and
 // not longer than to, in millimetres of paper, shortest first.
-func (v *view) ways(mark string, isNew bool, targets []geom.Point, from, to float64, free func(geom.Rect) bool) []way {
+func (v *view) ways(area geom.Rect, mark string, isNew bool, targets []geom.Point, from, to float64, free func(geom.Rect) bool) []way {
 	w, h := v.size(mark, isNew)
-	room := v.c.Outline.Bounds().Inset(v.mm(0.6))
 	least, most, step := v.mm(from), v.mm(to), v.mm(to/12)
 	nx, ny := (most+w/2)/step, (most+h/2)/step
 	var out []way
@@ -159,7 +164,7 @@ func (v *view) ways(mark string, isNew bool, targets []geom.Point, from, to floa
 				box := geom.RectOf(at.X-w/2, at.Y-h/2, at.X+w/2, at.Y+h/2)
 				// The string shows from the label's edge to the target.
 				far := max(0, box.Min.X-t.X, t.X-box.Max.X) + max(0, box.Min.Y-t.Y, t.Y-box.Max.Y)
-				if far > least && far <= most && room.Union(box) == room && v.clearOfText(box, t) && free(box.Inset(-v.mm(air))) {
+				if far > least && far <= most && area.Union(box) == area && v.clearOfText(box, t) && free(box.Inset(-v.mm(air))) {
 					out = append(out, way{at, t, far})
 				}
 			}
@@ -186,6 +191,10 @@ func (v *view) clearOfText(box geom.Rect, target geom.Point) bool {
 	return true
 }
 
+// beside is how far from the walls a label may lie that has no room within
+// them, in millimetres of paper.
+const beside = 16
+
 // mark puts a label with a string, or notes that the plan has no room for it.
 // When several had none, others are given short strings or none.
 func (v *view) mark(mark string, isNew bool, targets []geom.Point) bool {
@@ -194,6 +203,10 @@ func (v *view) mark(mark string, isNew bool, targets []geom.Point) bool {
 		reach = bands()[0]
 	}
 	if v.tie(mark, isNew, targets, reach) {
+		return true
+	}
+	// Beside the walls, between the lines of the dimensions, rather than nowhere.
+	if v.tieIn(v.frame().Inset(-v.mm(beside)), mark, isNew, targets, bands()[2], v.overTees) {
 		return true
 	}
 	v.missing = append(v.missing, mark)

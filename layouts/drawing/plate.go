@@ -7,6 +7,7 @@ type Plate struct {
 	Notes    []string // one fact each, what figures are measured to first
 	Legend   []Sample // only what is in the drawing
 	Tables   []Table
+	Unplaced int // marks for which there was no room at this scale
 }
 
 // Sample is one line of a legend: a swatch in paper lengths, 13 mm wide and

@@ -190,11 +190,14 @@ type choice struct {
 	rest  rest
 }
 
-// better reports whether c is to be preferred to d: cautions in full first,
-// where that costs no more than half as much again in scale, then the larger
+// better reports whether c is to be preferred to d: more of the pieces marked
+// first, then cautions in full, where that costs no more than half as much again in scale, then the larger
 // scale, then fewer sheets, then less left over for them.
 func (c choice) better(d choice) bool {
 	p, q := c.pages[0], d.pages[0]
+	if a, b := p.main.plate.Unplaced, q.main.plate.Unplaced; a != b {
+		return a < b
+	}
 	if p.parted != q.parted {
 		whole, parted := p.main.scale.Ratio, q.main.scale.Ratio
 		if p.parted {
