@@ -22,17 +22,16 @@ func (v *view) labels() {
 		v.pl.Block(r)
 	}
 	v.lightLabels()
-	aside := v.mainLabels()
+	for _, k := range v.mainLabels() {
+		v.mark(k.mark, true, k.targets)
+	}
 	v.sections()
 	v.letters()
 	v.cutPanels()
 	v.overheadWords()
-	for _, k := range aside {
-		v.mark(k.mark, true, k.targets)
-	}
+	v.crossLabels()
 	v.wholePanel()
 	v.tinyPanels()
-	v.crossLabels()
 	v.angleLabels()
 }
 
@@ -98,6 +97,11 @@ func (v *view) stickLabel(m ceiling.Main, k ceiling.Stick) ([]geom.Point, bool) 
 			}
 		}
 	}
+	if len(targets) == 0 { // hangers all along it: between two of them
+		for d := geom.Length(0); d < k.Length/2-v.mm(1); d += step / 2 {
+			targets = append(targets, on(mid+d), on(mid-d))
+		}
+	}
 	crossed := func(box geom.Rect) bool {
 		lines, s := v.c.XLines, box.X()
 		if !v.c.MainsAlongX {
@@ -113,7 +117,7 @@ func (v *view) stickLabel(m ceiling.Main, k ceiling.Stick) ([]geom.Point, bool) 
 			}
 		}
 	}
-	return thin(targets, 12), false
+	return thin(targets, 40), false
 }
 
 // thin returns at most n of a list, spread over it.

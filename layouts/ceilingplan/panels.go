@@ -73,7 +73,7 @@ func (v *view) wholePanel() {
 		}
 	}
 	if mark != "" {
-		v.mark(string(mark), false, thin(middles, 12))
+		v.mark(string(mark), false, thin(middles, 40))
 	}
 }
 

@@ -193,7 +193,7 @@ func (v *view) clearOfText(box geom.Rect, target geom.Point) bool {
 
 // beside is how far from the walls a label may lie that has no room within
 // them, in millimetres of paper.
-const beside = 16
+const beside = 22
 
 // mark puts a label with a string, or notes that the plan has no room for it.
 // When several had none, others are given short strings or none.
@@ -205,8 +205,9 @@ func (v *view) mark(mark string, isNew bool, targets []geom.Point) bool {
 	if v.tie(mark, isNew, targets, reach) {
 		return true
 	}
-	// Beside the walls, between the lines of the dimensions, rather than nowhere.
-	if v.tieIn(v.frame().Inset(-v.mm(beside)), mark, isNew, targets, bands()[2], v.overTees) {
+	// Beside the walls, between the lines of the dimensions, or over a main tee,
+	// rather than nowhere.
+	if v.tieIn(v.frame().Inset(-v.mm(beside)), mark, isNew, targets, bands()[2], v.overTees, v.overMains) {
 		return true
 	}
 	v.missing = append(v.missing, mark)

@@ -90,9 +90,14 @@ func (v *view) tight(module geom.Length) bool {
 // that figures carried out at the corner do not meet, and names the latter
 // above their upper ends.
 func (v *view) chains(below, right dimension.Chain, names []string) {
+	nearest := 10.0
+	if v.tight(v.c.ModuleX) || v.tight(v.c.ModuleY) {
+		nearest = 22 // at small scales labels stand between the walls and the rows
+	}
+	below.First = paper.MM(nearest)
 	under, _ := below.Draw()
 	var beside []drawing.Element
-	for first := 10.0; first <= 40; first += 2 {
+	for first := nearest; first <= 40; first += 2 {
 		right.First = paper.MM(first)
 		beside, _ = right.Draw()
 		if !v.meet(under, beside) {
