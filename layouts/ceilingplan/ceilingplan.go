@@ -20,7 +20,32 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 	if r.Ceiling == nil {
 		return p
 	}
-	v := view{r: r, c: r.Ceiling, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}}
+	v := drawn(r, s, near)
+	if len(v.missing) > 0 {
+		// Labels may stand between the walls and the rows, where those leave room.
+		if w := drawn(r, s, far); len(w.missing) < len(v.missing) {
+			v = w
+		}
+	}
+	p.Elements = append(v.under, v.out...)
+	p.Subtitle = v.subtitle()
+	p.Notes = v.notes()
+	p.Legend = v.legend()
+	p.Tables = v.tables()
+	p.Unplaced = len(v.missing)
+	return p
+}
+
+// The distances of the first rows of dimensions from the walls, in millimetres
+// of paper.
+const (
+	near = 10
+	far  = 22
+)
+
+// drawn draws a ceiling plan with its rows of dimensions so far from the walls.
+func drawn(r setout.Result, s paper.Scale, nearest float64) view {
+	v := view{r: r, c: r.Ceiling, s: s, sides: planwalls.Sides(r, s), show: r.Room.Show, used: map[string]bool{}, nearest: nearest}
 	v.joists()
 	v.grid()
 	v.add(planwalls.Draw(v.sides, func(d planwalls.Side) []geom.Span { return gaps(d, v.c.Face) }, v.c.Face, s, v.used)...)
@@ -33,13 +58,7 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 	v.dimensions()
 	v.outside = slices.Clone(v.out[within:])
 	v.labels()
-	p.Elements = append(v.under, v.out...)
-	p.Subtitle = v.subtitle()
-	p.Notes = v.notes()
-	p.Legend = v.legend()
-	p.Tables = v.tables()
-	p.Unplaced = len(v.missing)
-	return p
+	return v
 }
 
 // view is one ceiling plan being drawn.
@@ -60,6 +79,7 @@ type view struct {
 	labelled []geom.Rect // where labels, letters and words went
 	pl       *marks.Placer
 	tiny     []ceiling.Cell     // cut cells too small for their mark
+	nearest  float64            // first rows of dimensions from the walls, mm of paper
 	missing  []string           // marks for which the plan has no room
 	unnamed  []ceiling.Obstacle // things above for whose names it has none
 }

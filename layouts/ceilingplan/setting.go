@@ -48,14 +48,19 @@ func (v *view) dimensions() {
 		Marks: top.marks(1), Scale: v.s, Show: v.show,
 	}.Draw()
 	v.add(e...)
-	for i, line := range words {
-		v.add(drawing.Text{Layer: drawing.Words, At: geom.Pt(names, f.Max.Y+v.mm(16.2-4.2*float64(i))), String: line, Cap: paper.MM(2.4)})
+	for _, line := range words { // left of the figures, however far those are spread
+		names = min(names, drawing.Bounds(e, v.s).Min.X-v.mm(2)-v.s.Real(lettering.Width(line, paper.MM(2.4), false)))
 	}
 	e, _ = dimension.Stick{
 		Upright: true, From: left.datum, To: left.datum - left.length, Edge: f.Min.X - strip, Datum: left.datum,
 		Marks: left.marks(-1), Scale: v.s, Show: v.show,
 	}.Draw()
 	v.add(e...)
+	// The words stand over the figures at the left, however far those are spread.
+	low := max(f.Max.Y+v.mm(7.8), drawing.Bounds(e, v.s).Max.Y+v.mm(2))
+	for i, line := range words {
+		v.add(drawing.Text{Layer: drawing.Words, At: geom.Pt(names, low+v.mm(4.2*float64(len(words)-1-i))), String: line, Cap: paper.MM(2.4)})
+	}
 
 	south, east := v.stringAt(2), v.stringAt(1)
 	below := dimension.Chain{Side: dimension.Below, Object: f.Min.Y, Datum: south.datum, NamesX: names, Scale: v.s, Show: v.show}
@@ -90,10 +95,7 @@ func (v *view) tight(module geom.Length) bool {
 // that figures carried out at the corner do not meet, and names the latter
 // above their upper ends.
 func (v *view) chains(below, right dimension.Chain, names []string) {
-	nearest := 10.0
-	if v.tight(v.c.ModuleX) || v.tight(v.c.ModuleY) {
-		nearest = 22 // at small scales labels stand between the walls and the rows
-	}
+	nearest := v.nearest
 	below.First = paper.MM(nearest)
 	under, _ := below.Draw()
 	var beside []drawing.Element

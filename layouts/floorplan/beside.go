@@ -2,6 +2,7 @@ package floorplan
 
 import (
 	"math"
+	"slices"
 
 	"roomwright/geom"
 	"roomwright/geom/measure"
@@ -24,6 +25,7 @@ func (v *view) dimensions() {
 	all := drawing.Bounds(v.out, v.s)
 	outer := v.r.Plan.Taped.Bounds()
 	names := min(all.Min.X, outer.Min.X) - v.nameSpace()
+	var drawn []drawing.Element
 	for _, d := range v.sides {
 		var rows []dimension.Row
 		stops := []geom.Length{d.Along(0), d.Along(d.Length)}
@@ -46,9 +48,49 @@ func (v *view) dimensions() {
 				c.First = paper.MM(17)
 			}
 		}
-		e, _ := c.Draw()
+		e := v.apart(c, drawn)
+		drawn = append(drawn, e...)
 		v.add(e...)
 	}
+}
+
+// apart draws a chain, moved out until it meets nothing of those already drawn:
+// at a corner of the room the last figures of two chains may stand outside both.
+func (v *view) apart(c dimension.Chain, drawn []drawing.Element) []drawing.Element {
+	least := max(c.First, paper.MM(10))
+	var e []drawing.Element
+	for out := 0.0; out <= 40; out += 2 {
+		c.First = least + paper.MM(out)
+		if e, _ = c.Draw(); !v.meet(e, drawn) {
+			break
+		}
+	}
+	return e
+}
+
+// meet reports whether a figure or name of one list is over, or nearly over,
+// anything of the other.
+func (v *view) meet(a, b []drawing.Element) bool {
+	return v.over(a, b) || v.over(b, a)
+}
+
+// over reports whether a text of one list meets a text or line of the other.
+func (v *view) over(texts, others []drawing.Element) bool {
+	var boxes []geom.Rect
+	drawing.Walk(texts, true, func(e drawing.Element) {
+		if t, ok := e.(drawing.Text); ok {
+			boxes = append(boxes, drawing.TextBox(t, v.s).Inset(-v.mm(0.6)))
+		}
+	})
+	found := false
+	drawing.Walk(others, true, func(e drawing.Element) {
+		switch e.(type) {
+		case drawing.Text, drawing.Line:
+			b := drawing.Bounds([]drawing.Element{e}, v.s).Inset(-v.mm(0.1))
+			found = found || slices.ContainsFunc(boxes, b.Overlaps)
+		}
+	})
+	return found
 }
 
 // nameSpace returns how far left of the walls the names of rows begin: past the
