@@ -1,7 +1,6 @@
 package floorplan
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -37,13 +36,15 @@ func Draw(r setout.Result, s paper.Scale) drawing.Plate {
 
 // view is one plan being drawn.
 type view struct {
-	r     setout.Result
-	s     paper.Scale
-	show  measure.Show
-	sides []planwalls.Side
-	out   []drawing.Element
-	used  map[string]bool // what the legend has to explain
-	clear []geom.Rect     // where letters of walls went
+	r       setout.Result
+	s       paper.Scale
+	show    measure.Show
+	sides   []planwalls.Side
+	out     []drawing.Element
+	used    map[string]bool // what the legend has to explain
+	clear   []geom.Rect     // where letters of walls went
+	swings  []geom.Rect     // the swings of doors, in small pieces
+	unnamed []string        // doors, windows and openings for whose words there is no room
 }
 
 func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
@@ -51,76 +52,13 @@ func (v *view) add(e ...drawing.Element) { v.out = append(v.out, e...) }
 // mm returns the real length that prints as so many millimetres.
 func (v *view) mm(mm float64) geom.Length { return v.s.Real(paper.MM(mm)) }
 
-// doors draws existing doors with their swing, windows, and openings wanted.
-func (v *view) doors() {
-	for i, d := range v.sides {
-		faces := geom.Span{From: -d.Finished, To: d.Outer}
-		thin := drawing.Style{Layer: drawing.Glazing, Pen: drawing.P25}
-		for k, h := range d.Wall.Doors {
-			if h.Clear.Empty() {
-				continue
-			}
-			g := drawing.Group{ID: fmt.Sprintf("plan-hole-%d-%d", i+1, k+1), Title: h.Name}
-			if h.Window {
-				v.used["window"] = true
-				g.Elements = append(g.Elements, pane(d, h.Clear.X(), faces, thin)...)
-			} else {
-				g.Elements = append(g.Elements, v.swing(d, h.Clear.X(), h.Thing)...)
-			}
-			v.add(g)
-		}
-		for k, o := range d.Wall.Openings {
-			v.used["opening"] = true
-			v.add(drawing.Group{
-				ID: fmt.Sprintf("plan-opening-%d-%d", i+1, k+1), Title: "Opening " + o.Name,
-				Elements: pane(d, o.Rough.X(), faces, drawing.Style{Layer: drawing.Opening, Pen: drawing.P25}),
-			})
-		}
-	}
-}
-
-// pane draws the faces of the wall below a window or opening and its pane.
-func pane(d planwalls.Side, x geom.Span, faces geom.Span, pen drawing.Style) []drawing.Element {
-	var out []drawing.Element
-	for _, y := range []geom.Length{faces.From, faces.Mid(), faces.To} {
-		out = append(out, drawing.Line{Style: pen, A: d.At(x.From, y), B: d.At(x.To, y)})
-	}
-	return out
-}
-
-// swing draws a door leaf standing open at a right angle, and its swing.
-func (v *view) swing(d planwalls.Side, x geom.Span, door room.Existing) []drawing.Element {
-	v.used["door"] = true
-	jambs := drawing.Style{Layer: drawing.Door, Pen: drawing.P18}
-	out := []drawing.Element{
-		drawing.Line{Style: jambs, A: d.At(x.From, -d.Finished), B: d.At(x.To, -d.Finished)},
-		drawing.Line{Style: jambs, A: d.At(x.From, d.Outer), B: d.At(x.To, d.Outer)},
-	}
-	if !door.Hinged || (!door.OpensIn && !door.OpensOut) {
-		return out
-	}
-	hinge, free, face, way := x.From, x.To, -d.Finished, geom.Length(-1)
-	if door.Hinge == room.Right {
-		hinge, free = x.To, x.From
-	}
-	if door.OpensOut {
-		face, way = d.Outer, 1
-	}
-	width := x.Len()
-	foot, tip, shut := d.At(hinge, face), d.At(hinge, face+way*width), d.At(free, face)
-	arc := drawing.Arc{Style: drawing.Style{Layer: drawing.Door, Pen: drawing.P18}, Center: foot, Radius: width}
-	a, b := degrees(foot, shut), degrees(foot, tip)
-	if (b-a+360)%360 > 180 {
-		a, b = b, a
-	}
-	arc.From, arc.To = a, b
-	return append(out, drawing.Line{Style: drawing.Style{Layer: drawing.Door, Pen: drawing.P35}, A: foot, B: tip}, arc)
-}
-
 // placer knows what is drawn already, and that words stay in the room.
 func (v *view) placer() *marks.Placer {
 	pl := marks.NewPlacer(v.s)
 	pl.BlockElements(v.out)
+	for _, r := range v.swings {
+		pl.Block(r)
+	}
 	for _, d := range v.sides {
 		pl.Block(geom.Polygon(d.Box(geom.Span{From: 0, To: d.Length}, geom.Span{From: -d.Finished - v.mm(0.8), To: d.Outer + v.mm(0.8)})).Bounds())
 	}
@@ -136,9 +74,8 @@ func (v *view) sections(pl *marks.Placer) {
 			v.headerMarks(pl, c)
 		case cuts.Ceiling:
 			from, to := cuts.Inside(c, v.r.Plan.Finished.Bounds(), v.mm(5))
-			for _, at := range []geom.Point{from, to} {
-				v.mark(pl, marks.Pennant(c.Letter, at, c.Look, v.s))
-			}
+			v.ceilingMark(pl, c, from)
+			v.ceilingMark(pl, c, to)
 		}
 	}
 }
@@ -162,6 +99,25 @@ func (v *view) headerMarks(pl *marks.Placer, c cuts.Cut) {
 	}
 }
 
+// ceilingMark marks one end of the section through the ceiling, at the free
+// place on its line that is nearest to the end.
+func (v *view) ceilingMark(pl *marks.Placer, c cuts.Cut, end geom.Point) {
+	step, room := v.mm(1.5), v.r.Plan.Finished.Bounds().Inset(v.mm(1.2))
+	for n := range geom.Length(20) {
+		for _, k := range []geom.Length{n, -n} {
+			at := end.Add(geom.Pt(0, k*step))
+			if c.AlongX {
+				at = end.Add(geom.Pt(k*step, 0))
+			}
+			g := marks.Pennant(c.Letter, at, c.Look, v.s)
+			if box := v.around(g); room.Union(box) == room && pl.Free(box) {
+				v.mark(pl, g)
+				return
+			}
+		}
+	}
+}
+
 // around returns the box of a mark with a little air.
 func (v *view) around(g drawing.Group) geom.Rect {
 	return drawing.Bounds([]drawing.Element{g}, v.s).Inset(-v.mm(0.4))
@@ -181,11 +137,16 @@ func (v *view) mark(pl *marks.Placer, g drawing.Group) {
 // letters puts the letter of each wall inside the room, with the triangle of
 // its elevation before it.
 func (v *view) letters() {
+	room := v.r.Plan.Finished.Bounds()
 	for _, d := range v.sides {
-		for _, x := range []geom.Length{v.letterPlace(d), d.Length / 4, d.Length * 3 / 4} {
+		places := []geom.Length{v.letterPlace(d)}
+		for off := geom.Length(0); off < d.Length/2; off += v.mm(3) {
+			places = append(places, d.Length/2+off, d.Length/2-off)
+		}
+		for _, x := range places {
 			g := v.letter(d, x)
 			box := v.around(g)
-			if slices.ContainsFunc(v.clear, box.Overlaps) {
+			if slices.ContainsFunc(v.clear, box.Overlaps) || slices.ContainsFunc(v.swings, box.Overlaps) || room.Union(box) != room {
 				continue
 			}
 			v.clear = append(v.clear, box)
@@ -249,11 +210,11 @@ func (v *view) words(pl *marks.Placer) {
 	for _, d := range v.sides {
 		for _, h := range d.Wall.Doors {
 			if !h.Clear.Empty() {
-				v.name(pl, d, h.Clear.X(), []string{h.Name, v.size(h.Clear)}, !h.Window)
+				v.name(pl, d, h.Clear.X(), []string{h.Name, v.size(h.Clear)})
 			}
 		}
 		for _, o := range d.Wall.Openings {
-			v.name(pl, d, o.Rough.X(), []string{o.Name, "clear " + v.size(o.Clear)}, false)
+			v.name(pl, d, o.Rough.X(), []string{o.Name, "clear " + v.size(o.Clear)})
 		}
 	}
 	lines := []string{v.r.Room.Title}
@@ -288,17 +249,20 @@ func (v *view) size(r geom.Rect) string {
 }
 
 // name writes words inside the room before a door or opening.
-func (v *view) name(pl *marks.Placer, d planwalls.Side, x geom.Span, lines []string, door bool) {
+func (v *view) name(pl *marks.Placer, d planwalls.Side, x geom.Span, lines []string) {
 	var places []geom.Point
 	for _, in := range []float64{6, 9, 12, 16, 20, 26, 32} {
 		for _, off := range []geom.Length{0, -x.Len() / 3, x.Len() / 3, -x.Len(), x.Len()} {
 			places = append(places, d.At(x.Mid()+off, -d.Finished-v.mm(in)))
 		}
 	}
-	if e, ok := v.fit(pl, lines, paper.MM(2.4), places); ok {
-		v.add(e...)
-		pl.BlockElements(e)
+	e, ok := v.fit(pl, lines, paper.MM(2.4), places)
+	if !ok {
+		v.unnamed = append(v.unnamed, strings.Join(lines, " ")+" in wall "+d.Wall.Name)
+		return
 	}
+	v.add(e...)
+	pl.BlockElements(e)
 }
 
 // faces returns what each wall was taped to, in words.

@@ -6,5 +6,6 @@
 //
 // Limits: where two walls meet, masonry runs past a stud wall, and of two
 // alike the first runs past the second. The thickness of masonry is not taped:
-// such a wall is a band of one width on paper.
+// such a wall, and a stud wall whose studs are not known, is a band of one width
+// on paper.
 package planwalls
