@@ -22,8 +22,11 @@ func (v *view) labels() {
 		v.pl.Block(r)
 	}
 	v.lightLabels()
+	room := v.c.Outline.Bounds().Inset(v.mm(0.6))
 	for _, k := range v.mainLabels() {
-		v.mark(k.mark, true, k.targets)
+		if !v.tieIn(room, k.mark, true, k.targets, bands()[1], v.offCutCells) {
+			v.mark(k.mark, true, k.targets)
+		}
 	}
 	v.sections()
 	v.letters()

@@ -110,6 +110,15 @@ func (v *view) spot(mark string, cell geom.Rect, avoid ...geom.Rect) (geom.Point
 	return geom.Point{}, false
 }
 
+// offCutCells reports whether a box is apart from all else, and in no cell that
+// has room for the mark of a cut panel.
+func (v *view) offCutCells(box geom.Rect) bool {
+	return v.apart(box) && !slices.ContainsFunc(v.c.Cells, func(c ceiling.Cell) bool {
+		b := c.Shape.Bounds()
+		return c.Mark != "" && c.Kind != ceiling.Whole && b.Overlaps(box) && len(v.within(string(c.Mark), false, b)) > 0
+	})
+}
+
 // bands are how long strings may be, in millimetres of paper, tried in turn.
 func bands() []float64 { return []float64{12, 24, 48} }
 

@@ -196,11 +196,20 @@ func TestAnyRoom(t *testing.T) {
 	}
 }
 
-// TestCellsBearTheirMarks lays marks on all cut cells of the example at 1:24,
-// where each is large enough.
+// TestCellsBearTheirMarks lays marks on all cut cells of the examples at the
+// scales at which each is large enough.
 func TestCellsBearTheirMarks(t *testing.T) {
-	res := example(t, "bow-makers-room.yaml", "")
-	list := labelsOf(Draw(res, at(24)))
+	for _, c := range []struct {
+		name  string
+		ratio int64
+	}{{"bow-makers-room.yaml", 24}, {"bow-makers-room.yaml", 32}, {"glaze-test-room.yaml", 20}, {"glaze-test-room.yaml", 25}} {
+		cellsBearMarks(t, example(t, c.name, ""), at(c.ratio))
+	}
+}
+
+func cellsBearMarks(t *testing.T, res setout.Result, s paper.Scale) {
+	t.Helper()
+	list := labelsOf(Draw(res, s))
 	w, h := marks.LabelSize("N1", false)
 	n := 0
 	for _, c := range res.Ceiling.Cells {
@@ -208,17 +217,17 @@ func TestCellsBearTheirMarks(t *testing.T) {
 		if c.Mark == "" || c.Kind == ceiling.Whole {
 			continue
 		}
-		if at(24).OnPaper(b.W()) < w || at(24).OnPaper(b.H()) < h {
+		if s.OnPaper(b.W()) < w || s.OnPaper(b.H()) < h {
 			t.Fatalf("cell %s is too small for this test", c.Name)
 		}
 		if slices.ContainsFunc(list, func(l label) bool { return l.mark == string(c.Mark) && b.Union(l.box) == b }) {
 			n++
 		} else {
-			t.Errorf("no mark within cell %s", c.Name)
+			t.Errorf("%s: no mark within cell %s", s.Name, c.Name)
 		}
 	}
 	if n != res.Ceiling.Panels.Cut {
-		t.Errorf("%d cells marked, %d panels to cut", n, res.Ceiling.Panels.Cut)
+		t.Errorf("%s: %d cells marked, %d panels to cut", s.Name, n, res.Ceiling.Panels.Cut)
 	}
 }
 
