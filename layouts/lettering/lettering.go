@@ -86,11 +86,11 @@ func Width(s string, cap paper.Length, bold bool) paper.Length {
 }
 
 // Wrap breaks s into lines no wider than width; a single word that is wider
-// stays whole.
+// stays whole. A whole number is never parted from its fraction.
 func Wrap(s string, cap paper.Length, bold bool, width paper.Length) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(s) {
+	for _, word := range Words(s) {
 		next := word
 		if line != "" {
 			next = line + " " + word
@@ -105,6 +105,26 @@ func Wrap(s string, cap paper.Length, bold bool, width paper.Length) []string {
 		lines = append(lines, line)
 	}
 	return lines
+}
+
+// bare is a fraction at the head of a word, and number a whole number at the
+// end of the word before it: "132 13/16," is one figure.
+var (
+	bare   = regexp.MustCompile(`^\d+/\d+`)
+	number = regexp.MustCompile(`(^|[^/\d])\d+$`)
+)
+
+// Words returns the parts of a text between which a line may end.
+func Words(s string) []string {
+	var out []string
+	for _, word := range strings.Fields(s) {
+		if n := len(out); n > 0 && bare.MatchString(word) && number.MatchString(out[n-1]) {
+			out[n-1] += " " + word
+			continue
+		}
+		out = append(out, word)
+	}
+	return out
 }
 
 // Has reports whether the fonts have a glyph for r.

@@ -54,3 +54,15 @@ func TestWrap(t *testing.T) {
 		}
 	}
 }
+
+// A figure parted from its fraction is another figure.
+func TestWrapKeepsAFigureWhole(t *testing.T) {
+	text := "marks at 84 13/16, 108 13/16, 15'-2 1/4\" and 180 13/16, or 3/4 of it"
+	for w := paper.MM(8); w < paper.MM(90); w += paper.MM(1) {
+		for _, line := range Wrap(text, paper.MM(2.4), false, w) {
+			if bare.MatchString(line) && line[:3] != "3/4" {
+				t.Errorf("at %v mm a line begins with %q", w.MM(), line)
+			}
+		}
+	}
+}

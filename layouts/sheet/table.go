@@ -2,10 +2,10 @@ package sheet
 
 import (
 	"slices"
-	"strings"
 
 	"roomwright/geom"
 	"roomwright/layouts/drawing"
+	"roomwright/layouts/lettering"
 	"roomwright/layouts/paper"
 )
 
@@ -140,12 +140,12 @@ const stages = 3
 func (t table) longest(i int) geom.Length {
 	c := t.Columns[i]
 	out := geom.Length(0)
-	for _, word := range strings.Fields(clean(c.Heading)) {
+	for _, word := range lettering.Words(clean(c.Heading)) {
 		out = max(out, width(word, capWords, false))
 	}
 	for _, row := range t.Rows {
 		if i < len(row) {
-			for _, word := range strings.Fields(clean(row[i])) {
+			for _, word := range lettering.Words(clean(row[i])) {
 				out = max(out, width(word, cellCap(c), c.Bold))
 			}
 		}
